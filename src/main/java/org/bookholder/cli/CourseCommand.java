@@ -2,6 +2,8 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.course.EditMarks;
 import org.bookholder.app.environment.Environment;
@@ -26,6 +28,8 @@ import picocli.CommandLine.Option;
             "A course is a folder of scripts; course.yaml in it says more, and exports in it holds the finished files."
         })
 final class CourseCommand implements Callable<Integer> {
+    private static final Pattern FACT = Pattern.compile("(.+):(\\d{1,6})");
+
     private final Environment here;
     private final Terminal terminal;
 
@@ -65,11 +69,21 @@ final class CourseCommand implements Callable<Integer> {
 
         @Option(names = "--not-edited", paramLabel = "LESSON", description = "Take that back.")
         private @Nullable String undone;
+
+        @Option(
+                names = "--checked",
+                paramLabel = "LESSON:LINE",
+                description = "A fact of that line was looked at and is still right.")
+        private @Nullable String checked;
+
+        @Option(names = "--not-checked", paramLabel = "LESSON:LINE", description = "Take that back.")
+        private @Nullable String unchecked;
     }
 
     @Override
     public Integer call() throws ProblemException {
         mark(folder.path());
+        lookedAt(folder.path());
         CourseStatus view = CourseStatus.read(folder.path(), new TargetPaces(here, presenter.name()), here);
         terminal.leftOut(view.unreadable());
         Board board = view.board();
@@ -86,6 +100,23 @@ final class CourseCommand implements Callable<Integer> {
 
     private void write(CourseStatus view, Path file) throws ProblemException {
         TextFile.write(file, "the page", CoursePage.of(view.board(), view.plan(), view.burnDown(here.zone())));
+    }
+
+    private void lookedAt(Path place) throws ProblemException {
+        String right = edit == null ? null : edit.checked;
+        String takenBack = edit == null ? null : edit.unchecked;
+        String fact = right == null ? takenBack : right;
+        if (fact == null) {
+            return;
+        }
+        Matcher parts = FACT.matcher(fact);
+        if (!parts.matches()) {
+            throw new ProblemException(
+                    "this is no line of a lesson",
+                    fact,
+                    "write the lesson's name or number, a colon and the line, as in 14:3");
+        }
+        new EditMarks(here, place).lookedAt(parts.group(1), Integer.parseInt(parts.group(2)), right != null);
     }
 
     private void mark(Path place) throws ProblemException {

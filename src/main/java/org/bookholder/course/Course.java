@@ -49,8 +49,7 @@ public record Course(
 
     /** The same course with other lessons. */
     public Course with(List<Lesson> other) {
-        return new Course(
-                folder, title, modules, other, unreadable, shooting, editing, delivery, costs, launch);
+        return new Course(folder, title, modules, other, unreadable, shooting, editing, delivery, costs, launch);
     }
 
     /** The folder of the course's own sessions. */

@@ -1,8 +1,13 @@
 package org.bookholder.course;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The single values that can be written about a course, in plain words. */
 final class CourseFields {
@@ -19,8 +24,14 @@ final class CourseFields {
      * @param unit the unit of its number, or an empty text
      * @param kind how it is filled in
      * @param meaning what it is, and what holds if it is left out
+     * @param choices what can be chosen, each with its words, the first if it is left out; none unless it is a choice
      */
-    record Known(String path, String label, String unit, CourseFile.Kind kind, String meaning) {}
+    record Known(
+            String path, String label, String unit, CourseFile.Kind kind, String meaning, Map<String, String> choices) {
+        private Known(String path, String label, String unit, CourseFile.Kind kind, String meaning) {
+            this(path, label, unit, kind, meaning, Map.of());
+        }
+    }
 
     /** All, in the order in which they are shown. */
     static List<Known> all() {
@@ -35,16 +46,38 @@ final class CourseFields {
                         "Recording for each finished minute",
                         "minutes",
                         "If empty, what your own sessions show, or 1.5."),
+                new Known(
+                        "recording/order",
+                        "Order of recording",
+                        "",
+                        CourseFile.Kind.CHOICE,
+                        "Lessons of one kind are read one after another on a day, unless the order is kept.",
+                        Arrays.stream(ReadingOrder.values())
+                                .collect(Collectors.toMap(
+                                        ReadingOrder::label,
+                                        ReadingOrder::words,
+                                        (one, other) -> one,
+                                        LinkedHashMap::new))),
                 date("editing/from", "First day of editing", ""),
                 number("editing/hours a week", "Time for editing", "hours a week", ""),
                 number("editing/lessons a week", "Lessons edited, at most", "a week", ""),
                 number("editing/slack", "Kept for what goes wrong", PERCENT, "Of the time for editing.")));
         for (LessonKind kind : LessonKind.values()) {
             all.add(number(
+                    "editing/hours a lesson/" + kind.label(),
+                    "Editing a lesson with " + kind.words(),
+                    "hours",
+                    String.format(
+                            Locale.ROOT,
+                            "If it is up to ten minutes long; a longer one takes more. If empty, %.0f.",
+                            kind.hours())));
+        }
+        for (LessonKind kind : LessonKind.values()) {
+            all.add(number(
                     "editing/hours per minute/" + kind.label(),
-                    "Editing: " + kind.words(),
+                    "The same by its length, with " + kind.words(),
                     "hours for each finished minute",
-                    "If empty, " + kind.hoursPerMinute() + "."));
+                    "Only if you know it. If empty, a tenth of the hours above."));
         }
         all.addAll(List.of(
                 text(

@@ -38,7 +38,9 @@ public record CourseFile(Path folder) {
         /** A day. */
         DATE,
         /** A time of day. */
-        TIME
+        TIME,
+        /** One of several. */
+        CHOICE
     }
 
     /**
@@ -50,8 +52,16 @@ public record CourseFile(Path folder) {
      * @param kind how it is filled in
      * @param meaning what it is, and what holds if it is left out
      * @param value the present value; empty if it is left out
+     * @param choices what can be chosen, each with its words, the first if it is left out; none unless it is a choice
      */
-    public record Field(String path, String label, String unit, Kind kind, String meaning, String value) {}
+    public record Field(
+            String path,
+            String label,
+            String unit,
+            Kind kind,
+            String meaning,
+            String value,
+            Map<String, String> choices) {}
 
     /** All single values that can be set. */
     public List<Field> fields() throws ProblemException {
@@ -59,7 +69,8 @@ public record CourseFile(Path folder) {
         List<Field> fields = new ArrayList<>();
         for (CourseFields.Known known : CourseFields.all()) {
             String value = file.value(names(known.path())).orElse("");
-            fields.add(new Field(known.path(), known.label(), known.unit(), known.kind(), known.meaning(), value));
+            fields.add(new Field(
+                    known.path(), known.label(), known.unit(), known.kind(), known.meaning(), value, known.choices()));
         }
         return fields;
     }

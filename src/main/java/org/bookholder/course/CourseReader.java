@@ -164,9 +164,7 @@ public final class CourseReader {
         }
         if (lessons.size() + unreadable.size() == 0) {
             throw new ProblemException(
-                    "the folder holds no script",
-                    folder.toString(),
-                    "put lessons into it as .md, .txt or .docx files");
+                    "the folder holds no script", folder.toString(), "put lessons into it as .md, .txt or .docx files");
         }
     }
 
@@ -190,7 +188,7 @@ public final class CourseReader {
                         day.length(),
                         day.lessons().stream().map(this::named).toList()))
                 .toList();
-        return new Shooting(days, shooting.setUp(), shooting.ratio());
+        return shooting.on(days);
     }
 
     private String named(String written) {
@@ -241,8 +239,7 @@ public final class CourseReader {
                 "write the name of a file that is there");
     }
 
-    private void add(Path file, LessonKind kind, Optional<CourseModule> module, String where)
-            throws ProblemException {
+    private void add(Path file, LessonKind kind, Optional<CourseModule> module, String where) throws ProblemException {
         int number = lessons.size() + unreadable.size() + 1;
         String name = LessonNames.of(folder, file, module.isPresent());
         Script script;

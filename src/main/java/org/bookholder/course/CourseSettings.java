@@ -22,8 +22,8 @@ import org.bookholder.settings.Settings;
 
 /** The contents of {@code course.yaml}; empty if there is no such file. */
 final class CourseSettings {
-    private static final List<String> NAMES =
-            List.of("title", "pace", "lessons", "modules", "recording", "editing", "kinds", "delivery", "launch", "costs");
+    private static final List<String> NAMES = List.of(
+            "title", "pace", "lessons", "modules", "recording", "editing", "kinds", "delivery", "launch", "costs");
     private static final int MOST_HOURS = 24;
     private static final int HOURS_OF_A_WEEK = 168;
     private static final double MOST_MONEY = 999_999_999;
@@ -97,8 +97,9 @@ final class CourseSettings {
         List<ListedModule> modules = new ArrayList<>();
         for (Settings.Item item : all.list("modules")) {
             if (item.group().isEmpty()) {
-                throw item.value().orElseThrow().problem(
-                        "a module is a title with lessons", "write title: and below it lessons: with a list");
+                throw item.value()
+                        .orElseThrow()
+                        .problem("a module is a title with lessons", "write title: and below it lessons: with a list");
             }
             Settings one = item.group().get().only(List.of("title", "lessons"));
             Optional<Setting> title = one.value("title");
@@ -153,15 +154,17 @@ final class CourseSettings {
     }
 
     Shooting shooting() throws ProblemException {
-        Settings given = all.group("recording").only(List.of("days", "from", "hours", "set-up", "ratio"));
+        Settings given = all.group("recording").only(List.of("days", "from", "hours", "set-up", "ratio", "order"));
         Optional<Setting> setUp = given.value("set-up");
         Optional<Setting> ratio = given.value("ratio");
+        Optional<Setting> order = given.value("order");
         return new Shooting(
                 days(given),
                 setUp.isPresent() ? Duration.ofMinutes(setUp.get().whole(0, 600, "minutes")) : Shooting.USUAL_SET_UP,
                 ratio.isPresent()
                         ? Optional.of(ratio.get().number(1, 20, "recorded minutes for each finished one"))
-                        : Optional.empty());
+                        : Optional.empty(),
+                order.isPresent() ? ReadingOrder.of(order.get().oneOf(ReadingOrder.labels())) : ReadingOrder.FREE);
     }
 
     private List<Shooting.Day> days(Settings given) throws ProblemException {
@@ -222,7 +225,7 @@ final class CourseSettings {
 
     Editing editing() throws ProblemException {
         Settings given = all.group("editing")
-                .only(List.of("from", "hours a week", "lessons a week", "slack", "hours per minute"));
+                .only(List.of("from", "hours a week", "lessons a week", "slack", "hours a lesson", "hours per minute"));
         Optional<Setting> hours = given.value("hours a week");
         Optional<Setting> lessons = given.value("lessons a week");
         Optional<Setting> slack = given.value("slack");
@@ -231,20 +234,29 @@ final class CourseSettings {
                 hours.isPresent() ? hours.get().number(0.5, HOURS_OF_A_WEEK, "hours") : Editing.USUAL_HOURS,
                 lessons.isPresent() ? lessons.get().whole(1, 99, "lessons") : Editing.USUAL_LESSONS,
                 slack.isPresent() ? slack.get().whole(0, 90, "percent") / 100.0 : Editing.USUAL_SLACK,
-                hoursPerMinute(given.group("hours per minute").only(LessonKind.labels())));
+                rates(
+                        given.group("hours a lesson").only(LessonKind.labels()),
+                        given.group("hours per minute").only(LessonKind.labels())));
     }
 
-    private static Map<LessonKind, Double> hoursPerMinute(Settings given) throws ProblemException {
-        Map<LessonKind, Double> hours = new EnumMap<>(LessonKind.class);
+    /** Hours for each minute alone count from the first minute on; hours a lesson count up to ten minutes, as the published ones do. */
+    private static Map<LessonKind, EditingRate> rates(Settings aLesson, Settings perMinute) throws ProblemException {
+        Map<LessonKind, EditingRate> rates = new EnumMap<>(LessonKind.class);
         for (LessonKind kind : LessonKind.values()) {
-            Optional<Setting> own = given.value(kind.label());
-            hours.put(
+            Optional<Setting> least = aLesson.value(kind.label());
+            Optional<Setting> each = perMinute.value(kind.label());
+            double hours = least.isPresent()
+                    ? least.get().number(0.05, 200, "editing hours for a lesson of up to ten minutes")
+                    : each.isPresent() ? 0 : kind.hours();
+            rates.put(
                     kind,
-                    own.isPresent()
-                            ? own.get().number(0.01, 20, "editing hours for each finished minute")
-                            : kind.hoursPerMinute());
+                    new EditingRate(
+                            hours,
+                            each.isPresent()
+                                    ? each.get().number(0.01, 20, "editing hours for each finished minute")
+                                    : hours / LessonKind.SHORT_MINUTES));
         }
-        return hours;
+        return rates;
     }
 
     /** Costs, if any are written down; a quote for each lesson becomes one for all. */

@@ -11,14 +11,14 @@ import java.util.Optional;
  * @param hoursAWeek editing hours each week, above 0
  * @param lessonsAWeek the most lessons finished in a week, 1 or more
  * @param slack the part of the hours that is kept free for revisions and retakes, 0 to below 1
- * @param hoursPerMinute editing hours for each finished minute, for every kind of lesson
+ * @param rates how long an edit takes, for every kind of lesson
  */
 public record Editing(
         Optional<LocalDate> from,
         double hoursAWeek,
         int lessonsAWeek,
         double slack,
-        Map<LessonKind, Double> hoursPerMinute) {
+        Map<LessonKind, EditingRate> rates) {
     /** Common practice for editing alongside other work. */
     public static final double USUAL_HOURS = 10;
 
@@ -28,13 +28,19 @@ public record Editing(
     /** A choice of ours: one hour in five. */
     public static final double USUAL_SLACK = 0.2;
 
+    /**
+     * Hours for each finished minute of a film that the program made, to look through it: two minutes of work a minute, which an instructor's
+     * guide gives for a recorded lecture (climatechangecourse.org/onlinecourses; trade practice).
+     */
+    public static final double LOOKING_THROUGH = 2 / 60.0;
+
     /** Copies the map. */
     public Editing {
-        hoursPerMinute = Map.copyOf(hoursPerMinute);
+        rates = Map.copyOf(rates);
     }
 
     /** Editing hours for a lesson of that kind and length. */
     public double hours(LessonKind kind, double minutes) {
-        return minutes * hoursPerMinute.getOrDefault(kind, kind.hoursPerMinute());
+        return rates.getOrDefault(kind, kind.rate()).hours(minutes);
     }
 }

@@ -1,18 +1,10 @@
 package org.bookholder.course;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.files.Access;
-import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -21,11 +13,6 @@ import org.bookholder.problem.ProblemException;
  */
 public final class EditingProgress {
     private static final String FILE = "progress.json";
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
-            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
-            .build();
 
     private final List<Mark> marks;
 
@@ -66,32 +53,13 @@ public final class EditingProgress {
 
     /** Reads the marks kept in a course's folder; throws a problem if they cannot be read. */
     public static EditingProgress read(Path folder) throws ProblemException {
-        Path file = folder.resolve(FILE);
-        if (!Files.exists(file)) {
-            return none();
-        }
-        try {
-            List<Mark> marks = List.of(MAPPER.readValue(Files.readString(file), Mark[].class));
-            marks.forEach(mark -> Instant.parse(mark.when()));
-            return new EditingProgress(marks);
-        } catch (JsonProcessingException | DateTimeException e) {
-            throw new ProblemException(
-                    "the marks cannot be understood", file.toString(), "mend the file, or delete it and mark anew", e);
-        } catch (IOException e) {
-            throw new ProblemException("the marks cannot be read", file.toString(), "check its permissions", e);
-        }
+        return new EditingProgress(
+                MarkList.read(folder.resolve(FILE), Mark[].class, mark -> Instant.parse(mark.when())));
     }
 
     /** Saves the marks in a course's folder; throws a problem if they cannot be written. */
     public void write(Path folder) throws ProblemException {
-        Path file = folder.resolve(FILE);
-        try {
-            String json = MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(marks);
-            new AtomicFiles(Access.OWNER).write(file, json + "\n");
-        } catch (IOException e) {
-            throw new ProblemException(
-                    "the mark cannot be kept", file.toString(), "check the folder's permissions and room", e);
-        }
+        MarkList.write(folder.resolve(FILE), marks);
     }
 
     /** The same with a lesson marked as edited, or as not edited after all. */

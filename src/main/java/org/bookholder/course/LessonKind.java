@@ -6,26 +6,29 @@ import java.util.List;
 /**
  * How much there is to edit in a lesson.
  *
- * <p>The hours are those of a university's course team for a video of up to 10 minutes: 1 hour of processing for the
- * presenter alone, 5 with half of it slides, 16 with half of it moving (Crosslin, ed., Creating Online Learning
+ * <p>The hours are those of a university's course team for a video of <em>up to</em> 10 minutes, so also of a shorter one: 1 hour of
+ * processing for the presenter alone, 5 with half of it slides, 16 with half of it moving (Crosslin, ed., Creating Online Learning
  * Experiences, chapter 10, University of Texas at Arlington). Common practice; replace them by your own figures.
  */
 public enum LessonKind {
     /** The presenter alone. */
-    PRESENTER("presenter", "the presenter alone", 0.1),
+    PRESENTER("presenter", "the presenter alone", 1),
     /** Half of it slides or stills. */
-    SLIDES("slides", "half of it slides or stills", 0.5),
+    SLIDES("slides", "half of it slides or stills", 5),
     /** Half of it moving pictures: screen recordings, close-ups, animation. */
-    MOVING("moving", "half of it moving pictures", 1.6);
+    MOVING("moving", "half of it moving pictures", 16);
+
+    /** Up to how many minutes a lesson takes the hours of a short one; a longer one takes more in proportion. */
+    public static final double SHORT_MINUTES = 10;
 
     private final String label;
     private final String words;
-    private final double hoursPerMinute;
+    private final double hours;
 
-    LessonKind(String label, String words, double hoursPerMinute) {
+    LessonKind(String label, String words, double hours) {
         this.label = label;
         this.words = words;
-        this.hoursPerMinute = hoursPerMinute;
+        this.hours = hours;
     }
 
     /** Its name in a course's settings. */
@@ -38,9 +41,14 @@ public enum LessonKind {
         return words;
     }
 
-    /** Editing hours for each finished minute, unless the course says otherwise. */
-    public double hoursPerMinute() {
-        return hoursPerMinute;
+    /** Editing hours for a lesson of up to {@link #SHORT_MINUTES}, unless the course says otherwise. */
+    public double hours() {
+        return hours;
+    }
+
+    /** How long its edit takes, unless the course says otherwise. */
+    public EditingRate rate() {
+        return new EditingRate(hours, hours / SHORT_MINUTES);
     }
 
     /** All names. */

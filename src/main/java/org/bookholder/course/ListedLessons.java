@@ -41,7 +41,8 @@ final class ListedLessons {
             List<String> list = list(module);
             for (int i = 0; i < file.items(list).size(); i++) {
                 Optional<String> inGroup = file.valueOfItem(list, i, "script");
-                if (file.item(list, i).equals(script) || inGroup.filter(script::equals).isPresent()) {
+                if (file.item(list, i).equals(script)
+                        || inGroup.filter(script::equals).isPresent()) {
                     return Optional.of(new Place(list, i));
                 }
             }
@@ -59,10 +60,7 @@ final class ListedLessons {
         List<String> items = new ArrayList<>();
         for (Lesson lesson : lessons) {
             String script = LessonNames.written(course.folder(), lesson.file());
-            items.add(
-                    lesson.kind() == LessonKind.PRESENTER
-                            ? YamlEdit.written(script)
-                            : item(script, lesson.kind()));
+            items.add(lesson.kind() == LessonKind.PRESENTER ? YamlEdit.written(script) : item(script, lesson.kind()));
         }
         return items;
     }

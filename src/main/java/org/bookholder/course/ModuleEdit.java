@@ -70,7 +70,9 @@ public record ModuleEdit(CourseFile file) {
         String plain = title.strip().replaceAll("[\\p{Cntrl}\\s]+", " ");
         if (plain.isEmpty() || plain.length() > LONGEST_TITLE) {
             throw new ProblemException(
-                    plain.isEmpty() ? "the module has no title yet" : "this title is too long", plain, "give a short one");
+                    plain.isEmpty() ? "the module has no title yet" : "this title is too long",
+                    plain,
+                    "give a short one");
         }
         for (int i = 0; i < ListedLessons.modules(yaml); i++) {
             if (i != own && title(yaml, i).equalsIgnoreCase(plain)) {

@@ -72,7 +72,8 @@ final class ScriptFolder {
     /** The title of the module that a folder is: its name without a number before it, for example "First knots" for 02-first-knots. */
     static String title(Path folder) {
         String name = String.valueOf(folder.getFileName());
-        String plain = name.replaceFirst("^\\d+[\\s._-]*", "").replaceAll("[_-]+", " ").strip();
+        String plain =
+                name.replaceFirst("^\\d+[\\s._-]*", "").replaceAll("[_-]+", " ").strip();
         return plain.isEmpty() ? name : plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1);
     }
 

@@ -12,8 +12,9 @@ import java.util.Optional;
  * @param days the days available for recording, in order; none if they are not known yet
  * @param setUp time to set up before the first take of a session
  * @param ratio recorded time for each finished minute, if it was written down
+ * @param order in which order
  */
-public record Shooting(List<Day> days, Duration setUp, Optional<Double> ratio) {
+public record Shooting(List<Day> days, Duration setUp, Optional<Double> ratio, ReadingOrder order) {
     /** Common practice for scripted lessons: 1.25 to 2; a university's audio editors discard a fifth, which is 1.25. */
     public static final double USUAL_RATIO = 1.5;
 
@@ -29,6 +30,16 @@ public record Shooting(List<Day> days, Duration setUp, Optional<Double> ratio) {
     /** Copies the list. */
     public Shooting {
         days = List.copyOf(days);
+    }
+
+    /** A course that is recorded in whatever order finishes early. */
+    public Shooting(List<Day> days, Duration setUp, Optional<Double> ratio) {
+        this(days, setUp, ratio, ReadingOrder.FREE);
+    }
+
+    /** The same on other days. */
+    public Shooting on(List<Day> other) {
+        return new Shooting(other, setUp, ratio, order);
     }
 
     /**

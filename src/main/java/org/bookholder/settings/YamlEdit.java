@@ -329,9 +329,7 @@ public final class YamlEdit {
     private static Optional<Node> inside(Node outer, String name) {
         if (outer instanceof SequenceNode list) {
             int index = isIndex(name) ? Integer.parseInt(name) : list.getValue().size();
-            return index < list.getValue().size()
-                    ? Optional.of(list.getValue().get(index))
-                    : Optional.empty();
+            return index < list.getValue().size() ? Optional.of(list.getValue().get(index)) : Optional.empty();
         }
         return pair(outer, name).map(NodeTuple::getValueNode);
     }

@@ -47,7 +47,8 @@ final class YamlMove {
         int column = start - before.lineStart(start);
         String rest = text.substring(end, before.lineEnd(end)).strip();
         String even = written.replaceAll("\\R {" + column + "}", "\n  ");
-        String above = text.substring(above(from, index), before.lineStart(start)).replaceAll("(?m)^ +", "");
+        String above =
+                text.substring(above(from, index), before.lineStart(start)).replaceAll("(?m)^ +", "");
         return new Item(even, braced(node, written), above, rest.startsWith("#") ? rest : "");
     }
 
@@ -56,8 +57,8 @@ final class YamlMove {
             return written;
         }
         return group.getValue().stream()
-                .map(pair -> before.text()
-                                .substring(before.start(pair.getKeyNode()), before.end(pair.getKeyNode())) + ": "
+                .map(pair -> before.text().substring(before.start(pair.getKeyNode()), before.end(pair.getKeyNode()))
+                        + ": "
                         + before.text().substring(before.start(pair.getValueNode()), before.end(pair.getValueNode())))
                 .collect(Collectors.joining(", ", "{", "}"));
     }
@@ -99,7 +100,9 @@ final class YamlMove {
         if (items.isEmpty()) {
             YamlEdit more = file.becomes(file.withLine(to, 0, item.braced() + behind));
             int line = more.lineStart(more.start(more.list(to).get(0)));
-            return more.text().substring(0, line) + indented(item.above(), indent(more, to)) + more.text().substring(line);
+            return more.text().substring(0, line)
+                    + indented(item.above(), indent(more, to))
+                    + more.text().substring(line);
         }
         boolean last = place >= items.size();
         int at = last ? file.lineEnd(file.end(items.get(items.size() - 1))) : above(file, to, place);
@@ -117,8 +120,11 @@ final class YamlMove {
         int start = file.start(file.node(to).orElseThrow());
         int line = file.lineStart(start);
         String written = file.text().substring(line, start);
-        String indent = written.substring(0, written.length() - written.stripLeading().length());
-        return file.text().substring(0, line) + indented(comments, indent) + file.text().substring(line);
+        String indent =
+                written.substring(0, written.length() - written.stripLeading().length());
+        return file.text().substring(0, line)
+                + indented(comments, indent)
+                + file.text().substring(line);
     }
 
     private static String indented(String lines, String indent) {

@@ -18,7 +18,7 @@ public final class PaceText {
 
     /** Who decides, where several could. */
     public static final String RULE = "The script's own pace comes first, then the course's, then the one you took as"
-            + " yours, else 100 (common practice).";
+            + " your own, else 100 (common practice).";
 
     private PaceText() {}
 

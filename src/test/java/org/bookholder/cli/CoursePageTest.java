@@ -76,7 +76,7 @@ final class CoursePageTest {
         browser.choose("#f-session", (String) browser.value("courseState().sessions.find(s => s.open === 4).name"));
         assertThat(rows("#items .item")).isEqualTo(4);
         browser.choose("#f-take", "1");
-        browser.choose("#f-lesson", "A lesson");
+        browser.choose("#f-lesson", "1 · A lesson");
         browser.choose("#f-order", "time");
         assertThat(rows("#items .item")).isEqualTo(4);
         browser.lookAtEverySize("course-pickups");

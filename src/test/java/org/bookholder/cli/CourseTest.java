@@ -97,7 +97,7 @@ final class CourseTest {
         assertThat(program.run("plan", files.path().toString(), "--calendar", calendar.toString()))
                 .isZero();
         assertThat(program.out())
-                .contains("Session 1, 2026-03-09", "week of", "Lessons left", "One sale brings 40.00")
+                .contains("Session 1, 2026-03-09", "week of", "How many lessons are left", "One sale brings 40.00")
                 .contains("Calendar: " + calendar + " (1 session)");
         assertThat(calendar).content().contains("DTSTART:20260309T100000Z");
         assertThat(program.run("course", files.path().toString())).isZero();

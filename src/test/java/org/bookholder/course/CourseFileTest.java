@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,7 +49,8 @@ final class CourseFileTest {
                         "hours",
                         CourseFile.Kind.NUMBER,
                         "Setting up and breaks included. If empty, 3.",
-                        "2.5"));
+                        "2.5",
+                        Map.of()));
 
         file.plan(LocalDate.of(2027, 9, 7), false);
         file.plan(LocalDate.of(2027, 9, 9), false);

@@ -102,9 +102,11 @@ final class CourseReaderTest {
                 .containsExactly("extra", "lesson-10", "lesson-9", "spokes-lesson-9");
         assertThat(course.lessons())
                 .extracting(lesson -> lesson.module().map(CourseModule::heading).orElse(""))
-                .containsExactly(
-                        "", "Module 1: The whole wheel", "Module 1: The whole wheel", "Module 2: Spokes");
-        assertThat(course.modules()).extracting(CourseModule::title).endsWith("Nothing yet").hasSize(3);
+                .containsExactly("", "Module 1: The whole wheel", "Module 1: The whole wheel", "Module 2: Spokes");
+        assertThat(course.modules())
+                .extracting(CourseModule::title)
+                .endsWith("Nothing yet")
+                .hasSize(3);
         assertThat(course.shooting().days().get(0).lessons()).containsExactly("spokes-lesson-9", "lesson-10");
         assertThat(course.lessonOf(Path.of("exports/spokes-lesson-9_v2.mp4")))
                 .contains(course.lessons().get(3));
@@ -121,14 +123,11 @@ final class CourseReaderTest {
         other.file("exports/notes.txt", "No lesson.");
         other.file("empty/picture.png", "");
         Course course = other.read();
-        assertThat(course.modules())
-                .containsExactly(new CourseModule(1, "First knots"), new CourseModule(2, "More"));
+        assertThat(course.modules()).containsExactly(new CourseModule(1, "First knots"), new CourseModule(2, "More"));
         assertThat(course.lessons())
                 .extracting(Lesson::name)
                 .containsExactly("02-first-knots-01-start", "10-more-01-start");
-        assertThat(course.lessons())
-                .extracting(Lesson::kind)
-                .containsExactly(LessonKind.SLIDES, LessonKind.PRESENTER);
+        assertThat(course.lessons()).extracting(Lesson::kind).containsExactly(LessonKind.SLIDES, LessonKind.PRESENTER);
     }
 
     @Test
@@ -190,8 +189,9 @@ final class CourseReaderTest {
             delimiter = '|',
             value = {
                 "'titel: Wheels' | 1: there is no setting 'titel'; write 'title' if that is meant",
-                "'title: W\nteacher: A' | 2: there is no setting 'teacher'; write one of title, pace, lessons, "
-                        + "recording, editing, kinds, delivery, launch, costs",
+                "'title: W\n"
+                        + "teacher: A' | 2: there is no setting 'teacher'; write one of title, pace, lessons, modules,"
+                        + " recording, editing, kinds, delivery, launch, costs",
                 "'title: a: b' | 1: course.yaml can't be read (mapping values are not allowed here); write each"
                         + " setting as name: value, and put quotes around a value with a colon in it",
                 "'lessons: [lesson-9.md, hub.md]' | 1: there is no file 'hub.md' in the course's folder; "

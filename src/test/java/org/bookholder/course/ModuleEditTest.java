@@ -91,11 +91,19 @@ final class ModuleEditTest {
 
     @Test
     void theLastLessonMayLeaveItsListAndComeBack() throws ProblemException, IOException {
-        Files.writeString(yaml, "modules:\n  - title: One\n    lessons: [a.md, b.md]\n  - title: Two\n    lessons:\n      - c.md\n");
+        Files.writeString(
+                yaml,
+                "modules:\n  - title: One\n    lessons: [a.md, b.md]\n  - title: Two\n    lessons:\n      - c.md\n");
         modules.move("c.md", 1, 1);
         assertThat(course.read().in(Optional.of(new CourseModule(2, "Two")))).isEmpty();
         modules.move("a.md", 2, 0);
-        assertThat(yaml).hasContent("modules:\n  - title: One\n    lessons: [c.md, b.md]\n  - title: Two\n    lessons:\n      - a.md\n");
+        assertThat(yaml)
+                .hasContent("modules:\n"
+                        + "  - title: One\n"
+                        + "    lessons: [c.md, b.md]\n"
+                        + "  - title: Two\n"
+                        + "    lessons:\n"
+                        + "      - a.md\n");
         modules.move("a.md", 0, 0);
         modules.remove(2);
         assertThat(yaml).hasContent("modules:\n  - title: One\n    lessons: [c.md, b.md]\nlessons:\n  - a.md\n");
@@ -103,9 +111,12 @@ final class ModuleEditTest {
 
     @Test
     void lessonsChangePlacesWithinAModule() throws ProblemException, IOException {
-        Files.writeString(yaml, "modules:\n  - title: One\n    lessons:\n      - a.md  # first\n      - b.md\n      - c.md\n");
+        Files.writeString(
+                yaml, "modules:\n  - title: One\n    lessons:\n      - a.md  # first\n      - b.md\n      - c.md\n");
         modules.move("a.md", 1, 2);
-        assertThat(yaml).hasContent("modules:\n  - title: One\n    lessons:\n      - b.md\n      - c.md\n      - a.md  # first\n");
+        assertThat(yaml)
+                .hasContent(
+                        "modules:\n  - title: One\n    lessons:\n      - b.md\n      - c.md\n      - a.md  # first\n");
         modules.move("a.md", 1, 1);
         assertThat(course.read().lessons()).extracting(Lesson::name).containsExactly("b", "a", "c");
     }
@@ -126,7 +137,14 @@ final class ModuleEditTest {
     void aNewLessonComesIntoTheLastModule() throws ProblemException, IOException {
         Files.writeString(yaml, "lessons: [a.md]\nmodules:\n  - title: One\n    lessons: [b.md]\n  - title: Two\n");
         new CourseFile(folder).addLessons(List.of("c.md", "b.md"));
-        assertThat(yaml).hasContent("lessons: [a.md]\nmodules:\n  - title: One\n    lessons: [b.md]\n  - title: Two\n    lessons:\n      - c.md\n");
+        assertThat(yaml)
+                .hasContent("lessons: [a.md]\n"
+                        + "modules:\n"
+                        + "  - title: One\n"
+                        + "    lessons: [b.md]\n"
+                        + "  - title: Two\n"
+                        + "    lessons:\n"
+                        + "      - c.md\n");
         new CourseFile(folder).setKind("c.md", LessonKind.MOVING);
         assertThat(course.read().lessons().get(2).kind()).isEqualTo(LessonKind.MOVING);
     }

@@ -141,6 +141,9 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
             switch (asked.path("do").asText()) {
                 case "edited" -> marks.edited(lesson, true, hours);
                 case "not_edited" -> marks.edited(lesson, false, 0);
+                case "looked_at" -> marks.lookedAt(lesson, asked.path("line").asInt(), true);
+                case "not_looked_at" ->
+                    marks.lookedAt(lesson, asked.path("line").asInt(), false);
                 case "undo" -> {
                     if (asked.path("undoable").asInt(marks.undoable()) != marks.undoable()) {
                         return Optional.of("someone else has just marked or undone something; look before you undo");

@@ -76,7 +76,11 @@ public final class CourseJson {
                         .map(Lesson::title)
                         .orElse(state.script().title()));
         node.put("number", lesson.map(l -> l.lesson().number()).orElse(0));
-        node.put("module", lesson.flatMap(l -> l.lesson().module()).map(CourseModule::heading).orElse(""));
+        node.put(
+                "module",
+                lesson.flatMap(l -> l.lesson().module())
+                        .map(CourseModule::heading)
+                        .orElse(""));
         node.put("began", session.began().toEpochMilli());
         node.put("standing", standing);
         node.put("takes", state.takes().count());

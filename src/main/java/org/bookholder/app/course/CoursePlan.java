@@ -1,14 +1,18 @@
 package org.bookholder.app.course;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.course.Course;
 import org.bookholder.course.Text;
 import org.bookholder.course.edit.EditTask;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.edit.EditText;
 import org.bookholder.course.edit.ModuleDates;
+import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlanText;
 
 /**
@@ -20,6 +24,21 @@ import org.bookholder.course.shoot.PlanText;
 public record CoursePlan(CourseStatus status, ZoneId zone) {
     static final String CAUTION = "Keep these dates to yourself; don't promise one until everything is checked.";
 
+    /** What the days have changed on which nothing was recorded since the last recording; empty if there were none. */
+    Optional<PlanChange> lostDays() {
+        Optional<LocalDate> recorded = status.board().lessons().stream()
+                .flatMap(state -> state.recording().last().stream())
+                .max(Comparator.naturalOrder())
+                .map(when -> LocalDate.ofInstant(when, zone));
+        return PlanChange.byLostDays(
+                status.works().works(),
+                status.course().shooting(),
+                status.terms(),
+                recorded,
+                status.board().today(),
+                status.plan());
+    }
+
     /** When each module will be recorded and edited; none if the course has no modules. */
     List<ModuleDates> modules(List<EditTask> tasks) {
         return ModuleDates.of(status.board(), tasks, status.course().editing(), status.burnDown(zone));
@@ -30,6 +49,7 @@ public record CoursePlan(CourseStatus status, ZoneId zone) {
         Course course = status.course();
         List<EditTask> tasks = EditTasks.of(status.board(), zone);
         List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms()));
+        lostDays().ifPresent(change -> change.sentences(name -> name).forEach(text -> lines.addAll(Text.wrap(text))));
         lines.add("");
         lines.addAll(EditText.of(tasks, course.editing(), status.board().today()));
         modules(tasks).forEach(module -> lines.addAll(Text.wrap(module.text() + ".")));

@@ -54,7 +54,8 @@ public record CourseStatus(
         LocalDate today = here.today();
         Board board = BoardReader.read(course, sessions.byLesson(), today);
         RecordingBacklog works = RecordingBacklog.of(board);
-        Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp());
+        Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp())
+                .with(course.shooting().order());
         SessionPlan plan = planner.plan(works.works(), course.shooting(), terms, today);
         List<String> unreadable = new ArrayList<>(course.why());
         unreadable.addAll(sessions.unreadable());

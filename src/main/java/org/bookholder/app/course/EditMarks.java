@@ -4,25 +4,30 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.EditingProgress;
+import org.bookholder.course.FactChecks;
 import org.bookholder.course.Lesson;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.AgeingFact;
 
-/** Marks lessons as edited, which only people can know, with undo. Used by one thread at a time. */
+/** Marks what only people can know: lessons as edited, facts as looked at; with undo. Used by one thread at a time. */
 public final class EditMarks {
     /** Largest number of hours accepted for an edit. */
     public static final double MOST_HOURS = 1000;
 
     private final Environment here;
     private final Path folder;
-    private final Deque<Before> before = new ArrayDeque<>();
+    private final Deque<TakeBack> before = new ArrayDeque<>();
 
-    /** The state of a lesson before it was marked. */
-    private record Before(String lesson, Optional<EditingProgress.Edited> edited) {}
+    /** Takes a mark back by another one. */
+    private interface TakeBack {
+        void run() throws ProblemException;
+    }
 
     public EditMarks(Environment here, Path folder) {
         this.here = here;
@@ -43,7 +48,49 @@ public final class EditMarks {
         Lesson lesson = lesson(name);
         EditingProgress progress = EditingProgress.read(folder);
         progress.edited(here.clock().instant(), lesson, done, hours).write(folder);
-        before.push(new Before(lesson.name(), progress.edited(lesson)));
+        Optional<EditingProgress.Edited> was = progress.edited(lesson);
+        before.push(() -> EditingProgress.read(folder)
+                .edited(
+                        was.map(EditingProgress.Edited::when)
+                                .orElseGet(() -> here.clock().instant()),
+                        lesson(lesson.name()),
+                        was.isPresent(),
+                        was.map(EditingProgress.Edited::hours).orElse(0.0))
+                .write(folder));
+    }
+
+    /**
+     * Decides that what a line says was looked at and is still right, or takes that back: for all facts of the line.
+     *
+     * @param line the line's number, from 1
+     */
+    public void lookedAt(String name, int line, boolean right) throws ProblemException {
+        Lesson lesson = lesson(name);
+        List<AgeingFact> facts = lesson.script().facts().stream()
+                .filter(fact -> fact.line() == line)
+                .toList();
+        if (facts.isEmpty()) {
+            throw new ProblemException(
+                    "line " + line + " of " + lesson.name() + " holds no fact to check",
+                    folder.toString(),
+                    "bookholder course lists them with their lines");
+        }
+        FactChecks checks = FactChecks.read(folder);
+        FactChecks more = checks;
+        for (AgeingFact fact : facts) {
+            more = more.decided(here.clock().instant(), lesson, fact, right);
+        }
+        more.write(folder);
+        before.push(() -> takeBack(lesson, facts, checks));
+    }
+
+    private void takeBack(Lesson lesson, List<AgeingFact> facts, FactChecks was) throws ProblemException {
+        FactChecks back = FactChecks.read(folder);
+        for (AgeingFact fact : facts) {
+            Optional<Instant> when = was.lookedAt(lesson, fact);
+            back = back.decided(when.orElseGet(() -> here.clock().instant()), lesson, fact, when.isPresent());
+        }
+        back.write(folder);
     }
 
     /** Undoes the last mark. Nothing is deleted: a new mark overrides the earlier one. */
@@ -51,14 +98,7 @@ public final class EditMarks {
         if (before.isEmpty()) {
             throw new ProblemException("there is nothing to take back", folder.toString(), "mark a lesson first");
         }
-        Before last = before.element();
-        Instant when = last.edited()
-                .map(EditingProgress.Edited::when)
-                .orElse(here.clock().instant());
-        double hours = last.edited().map(EditingProgress.Edited::hours).orElse(0.0);
-        EditingProgress.read(folder)
-                .edited(when, lesson(last.lesson()), last.edited().isPresent(), hours)
-                .write(folder);
+        before.element().run();
         before.pop();
     }
 

@@ -21,6 +21,7 @@ import org.bookholder.course.edit.EditText;
 import org.bookholder.course.edit.EditWeek;
 import org.bookholder.course.edit.LaunchDay;
 import org.bookholder.course.edit.ModuleDates;
+import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlanText;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.RecordingTask;
@@ -35,6 +36,11 @@ public final class PlanJson {
         this.plan = plan;
         this.titles = plan.status().course().lessons().stream()
                 .collect(Collectors.toMap(Lesson::name, Lesson::title, (first, second) -> first));
+    }
+
+    /** What has moved from one plan to another, in sentences, with lessons by their titles. */
+    public static List<String> moved(CoursePlan before, CoursePlan now) {
+        return PlanChange.between(before.status().plan(), now.status().plan()).sentences(new PlanJson(now)::title);
     }
 
     /** The sessions, the weeks of editing, the costs and what is said of them. Lengths are texts, dates yyyy-mm-dd. */
@@ -59,17 +65,25 @@ public final class PlanJson {
         strings(json, "free", sessions.free().stream().map(String::valueOf).toList());
         strings(json, "left", sessions.left().stream().map(this::task).toList());
         strings(json, "why", sessions.why());
+        strings(
+                json,
+                "lost",
+                plan.lostDays().map(change -> change.sentences(this::title)).orElse(List.of()));
     }
 
     private void session(ObjectNode node, PlannedSession session) {
         node.put("day", session.date().map(String::valueOf).orElse(""));
         node.put("length", Text.hours(session.length()));
         node.put("reading", Text.hours(session.reading()));
+        node.put("kinds", session.kinds());
         ArrayNode slots = node.putArray("slots");
         session.slots()
                 .forEach(slot -> slots.addObject()
                         .put("at", PlanText.when(session, slot))
                         .put("use", slot.use().name())
+                        .put(
+                                "kind",
+                                slot.work().map(work -> work.kind().words()).orElse(""))
                         .put("what", slot.work().map(this::task).orElse(""))
                         .put(
                                 "lesson",
@@ -108,13 +122,14 @@ public final class PlanJson {
         BurnDown burnDown = status.burnDown(plan.zone());
         EditPlan edit = EditPlan.of(tasks, course.editing(), burnDown.from(), 1);
         json.put("toEdit", EditText.amount(tasks));
+        json.put("waiting", EditText.waiting(tasks, this::title));
         json.put("usual", EditText.sanity(edit.weeks().size()));
         forecast(json.putObject("forecast"), burnDown, edit);
         strings(
                 json,
                 "modules",
                 plan.modules(tasks).stream().map(ModuleDates::text).toList());
-        json.put("sources", EditText.sources(course.editing()));
+        json.put("sources", EditText.sources(course.editing(), tasks));
         ArrayNode weeks = json.putArray("weeks");
         for (int i = 0; i < edit.weeks().size(); i++) {
             week(

@@ -104,6 +104,12 @@ final class HomeActions {
                 return reading.nextLesson();
             }
             case "order" -> order(asked);
+            case "looked_at", "not_looked_at" -> {
+                String course = courses.seen().name();
+                Optional<String> trouble = courses.desk(course).flatMap(desk -> desk.act(asked.toString()));
+                courses.look();
+                return trouble;
+            }
             case "end_reading" -> reading.end();
             case "dismiss" -> reading.dismiss();
             case "microphones" -> before.look();

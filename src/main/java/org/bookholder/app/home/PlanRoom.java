@@ -54,6 +54,7 @@ final class PlanRoom {
         }
         CourseFile file = new CourseFile(Path.of(folder));
         String before = file.text();
+        Optional<CoursePlan> was = plan();
         switch (asked.path("do").asText()) {
             case "show" -> {}
             case "undo" -> undo(file, before);
@@ -83,8 +84,16 @@ final class PlanRoom {
         }
         courses.look();
         ObjectNode shown = shown(file);
+        if (!after.equals(before) && was.isPresent()) {
+            ArrayNode changes = shown.putArray("changes");
+            plan().ifPresent(now -> PlanJson.moved(was.get(), now).forEach(changes::add));
+        }
         last.filter(change -> change.of(folder, after)).ifPresent(change -> shown.set("undo", change.what()));
         return shown;
+    }
+
+    private Optional<CoursePlan> plan() {
+        return courses.seen().overview().map(course -> new CoursePlan(course.status(), here.zone()));
     }
 
     /** What was asked for, without its course and values: enough to name the change. */
@@ -190,7 +199,9 @@ final class PlanRoom {
                                 .put("module", number(lesson.module())));
             }
             for (UnreadableLesson lesson : course.unreadable()) {
-                byNumber.put(lesson.number(), row(folder, lesson.file(), lesson.name(), "").put("module", number(lesson.module())));
+                byNumber.put(
+                        lesson.number(),
+                        row(folder, lesson.file(), lesson.name(), "").put("module", number(lesson.module())));
             }
         });
         byNumber.values().forEach(rows::add);
@@ -222,6 +233,13 @@ final class PlanRoom {
                 .put("kind", kind);
     }
 
+    /** What can be chosen, as pairs of a value and its words. */
+    private static ArrayNode options(Map<String, String> choices) {
+        ArrayNode options = JsonNodeFactory.instance.arrayNode();
+        choices.forEach((value, words) -> options.addArray().add(value).add(words));
+        return options;
+    }
+
     private static LocalDate day(String text) throws ProblemException {
         try {
             return LocalDate.parse(text);
@@ -241,7 +259,8 @@ final class PlanRoom {
                         .put("unit", field.unit())
                         .put("kind", field.kind().name())
                         .put("meaning", field.meaning())
-                        .put("value", field.value()));
+                        .put("value", field.value())
+                        .set("options", options(field.choices())));
         ArrayNode days = json.putArray("days");
         ArrayNode hours = json.putArray("hours");
         for (CourseFile.OwnHours day : file.hours()) {

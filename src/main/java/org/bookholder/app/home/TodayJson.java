@@ -20,6 +20,7 @@ import org.bookholder.app.day.DayForecast;
 import org.bookholder.course.CourseModule;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
+import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.PlannedSession.Slot;
@@ -65,6 +66,8 @@ final class TodayJson {
     private ObjectNode json() {
         json.put("title", board.course().title());
         json.put("finished", board.finished());
+        BoardJson.facts(json.putArray("due"), board.due());
+        BoardJson.facts(json.putArray("lookedAt"), board.lookedAt());
         ArrayNode steps = json.putArray("steps");
         LessonSteps.NAMES.forEach(steps::add);
         Optional<PlannedSession> day = RunningOrder.day(course.status());

@@ -10,7 +10,6 @@ import java.util.function.Predicate;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseModule;
 import org.bookholder.course.Measured;
-import org.bookholder.script.model.AgeingFact;
 
 /**
  * The state of a course and of each of its lessons.
@@ -18,12 +17,14 @@ import org.bookholder.script.model.AgeingFact;
  * @param course the course
  * @param measured pace and ratio from the presenter's sessions
  * @param lessons where each lesson stands, in order
+ * @param facts the facts in its scripts that may be outdated some day, in order
  * @param today the day to which the board applies
  */
-public record Board(Course course, Measured measured, List<LessonState> lessons, LocalDate today) {
-    /** Copies the list. */
+public record Board(Course course, Measured measured, List<LessonState> lessons, List<DueFact> facts, LocalDate today) {
+    /** Copies the lists. */
     public Board {
         lessons = List.copyOf(lessons);
+        facts = List.copyOf(facts);
     }
 
     /** The same with the days on which lessons, by their numbers, are to be recorded. */
@@ -34,15 +35,17 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
                 lessons.stream()
                         .map(state -> state.planned(days.apply(state.lesson().number())))
                         .toList(),
+                facts,
                 today);
     }
 
     /**
-     * Whether the course is finished: every lesson recorded, without open pickups, edited, exported and checked, and none unreadable. Before
-     * that, nobody should be given a launch date.
+     * Whether the course is finished: every lesson recorded, without open pickups, edited, exported and checked, none unreadable, and no fact
+     * due that nobody looked at. Before that, nobody should be given a launch date.
      */
     public boolean finished() {
         return course.unreadable().isEmpty()
+                && due().isEmpty()
                 && lessons.stream().allMatch(lesson -> lesson.missing().isEmpty());
     }
 
@@ -73,26 +76,29 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
         return lessons.stream().filter(lesson -> !lesson.missing().isEmpty()).findFirst();
     }
 
-    /** Facts in the scripts that are due for checking today or earlier, the longest overdue first. */
+    /** Facts in the scripts that are due for checking today or earlier and that nobody looked at, the longest overdue first. */
     public List<DueFact> due() {
-        return facts(fact -> !fact.due().isAfter(today));
+        return facts(fact -> isDue(fact) && fact.lookedAt().isEmpty());
+    }
+
+    /** Facts that are due, and that somebody looked at and found to be right. */
+    public List<DueFact> lookedAt() {
+        return facts(fact -> isDue(fact) && fact.lookedAt().isPresent());
     }
 
     /** Facts in the scripts that will be due for checking after today, the next first. */
     public List<DueFact> ageing() {
-        return facts(fact -> fact.due().isAfter(today));
+        return facts(fact -> !isDue(fact));
     }
 
-    private List<DueFact> facts(Predicate<AgeingFact> wanted) {
-        List<DueFact> found = new ArrayList<>();
-        for (LessonState state : lessons) {
-            for (AgeingFact fact : state.lesson().script().facts()) {
-                if (wanted.test(fact)) {
-                    found.add(new DueFact(state.lesson(), fact, state.exports()));
-                }
-            }
-        }
-        found.sort(Comparator.comparing(due -> due.fact().due()));
-        return found;
+    private boolean isDue(DueFact fact) {
+        return !fact.fact().due().isAfter(today);
+    }
+
+    private List<DueFact> facts(Predicate<DueFact> wanted) {
+        return facts.stream()
+                .filter(wanted)
+                .sorted(Comparator.comparing(due -> due.fact().due()))
+                .toList();
     }
 }

@@ -3,6 +3,7 @@ package org.bookholder.course.board;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.List;
 
 /** The board as JSON, for the desk and for other programs. Times are in seconds, lines are numbered from 1. */
@@ -28,6 +29,7 @@ public final class BoardJson {
                         .put("ready", module.ready())
                         .put("seconds", module.seconds()));
         facts(json.putArray("due"), board.due());
+        facts(json.putArray("lookedAt"), board.lookedAt());
         facts(json.putArray("ageing"), board.ageing());
         return json;
     }
@@ -53,17 +55,25 @@ public final class BoardJson {
         return json;
     }
 
-    private static void facts(ArrayNode array, List<DueFact> facts) {
+    /** Facts, each with its lesson, its line, and the files that hold it. */
+    public static void facts(ArrayNode array, List<DueFact> facts) {
         for (DueFact fact : facts) {
             ObjectNode json = array.addObject();
             json.put("lesson", fact.lesson().name());
+            json.put("number", fact.lesson().number());
+            json.put("title", fact.lesson().title());
             json.put("line", fact.fact().line());
             json.put("fact", fact.fact().text());
             json.put("due", fact.fact().due().toString());
             json.put("text", fact.text());
-            ArrayNode exports = json.putArray("exports");
-            fact.exports().forEach(file -> exports.add(String.valueOf(file.getFileName())));
+            fact.lookedAt().ifPresent(when -> json.put("lookedAt", when.toString()));
+            names(json.putArray("exports"), fact.exports());
+            names(json.putArray("captions"), fact.captions());
         }
+    }
+
+    private static void names(ArrayNode array, List<Path> files) {
+        files.forEach(file -> array.add(String.valueOf(file.getFileName())));
     }
 
     private static void numbers(ArrayNode array, List<Integer> numbers) {

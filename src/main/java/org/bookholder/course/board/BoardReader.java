@@ -66,7 +66,7 @@ public final class BoardReader {
         for (Lesson lesson : course.lessons()) {
             states.add(reader.state(lesson));
         }
-        return new Board(course, measured, states, today);
+        return new Board(course, measured, states, FactReader.facts(course, states), today);
     }
 
     private LessonState state(Lesson lesson) throws ProblemException {
@@ -92,11 +92,27 @@ public final class BoardReader {
                 marked.filter(e -> e.hours() > 0)
                         .map(e -> OptionalDouble.of(e.hours()))
                         .orElse(OptionalDouble.empty()),
+                isDrafted(lesson, recording),
                 own.stream().map(Export::file).toList(),
                 export.map(Export::file),
                 export.isPresent()
                         ? ExportChecks.read(course.folder(), export.get().file())
                         : Optional.empty());
+    }
+
+    /** Whether one of its sessions holds a film or a draft that the program made after the last recording. */
+    private boolean isDrafted(Lesson lesson, Recording recording) throws ProblemException {
+        for (RecordedSession session : sessions.getOrDefault(lesson, List.of())) {
+            for (String shelf : List.of("film", "film/draft-of-lesson", "film/draft-of-session")) {
+                boolean newer = exports(session.folder().resolve(shelf)).stream()
+                        .anyMatch(film -> recording.last().isPresent()
+                                && !film.made().isBefore(recording.last().get()));
+                if (newer) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean isFilm(Path file) {

@@ -1,6 +1,5 @@
 package org.bookholder.course.board;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -106,11 +105,19 @@ public final class BoardText {
                     "To check, due " + due.fact().due() + ": \"" + due.fact().text() + "\" in "
                             + due.lesson().name() + ", line " + due.fact().line()));
             out.add("  " + Text.cut(due.text(), WIDTH - 2));
-            String exports = due.exports().stream()
-                    .map(Path::getFileName)
-                    .map(Path::toString)
-                    .collect(Collectors.joining(", "));
-            out.add(Text.cut(exports.isEmpty() ? "  not exported yet" : "  said in " + exports, WIDTH));
+            out.add(Text.cut(
+                    due.files().isEmpty() ? "  not exported yet" : "  said in " + String.join(", ", due.files()),
+                    WIDTH));
+        }
+        if (!board.due().isEmpty()) {
+            out.addAll(Text.wrap(
+                    "Still right? Say so with --checked LESSON:LINE. If not, change the script: the line is then to be"
+                            + " recorded again. A new date after check: in the script reminds you again."));
+        }
+        for (DueFact fact : board.lookedAt()) {
+            out.addAll(Text.wrap("Looked at on " + fact.lookedOn() + " and still right: \""
+                    + fact.fact().text() + "\" in " + fact.lesson().name() + ", line "
+                    + fact.fact().line()));
         }
         List<DueFact> ageing = board.ageing();
         if (!ageing.isEmpty()) {
@@ -131,17 +138,27 @@ public final class BoardText {
             return;
         }
         out.add("Not finished. Promise nobody a date before it is; missing are:");
+        for (DueFact due : board.due()) {
+            indented(
+                    "a look at \"" + due.fact().text() + "\" in " + due.lesson().name() + ", line "
+                            + due.fact().line() + ": due since " + due.fact().due(),
+                    out);
+        }
         for (ModuleState module : board.modules()) {
             module.module().ifPresent(known -> out.addAll(heading(module)));
             for (LessonState state : module.lessons()) {
                 List<String> missing = state.missing();
                 if (!missing.isEmpty()) {
-                    List<String> rows = Text.wrap(state.lesson().name() + ": " + String.join(", ", missing), WIDTH - 4);
-                    out.add("  " + rows.get(0));
-                    rows.stream().skip(1).forEach(more -> out.add("    " + more));
+                    indented(state.lesson().name() + ": " + String.join(", ", missing), out);
                 }
             }
         }
+    }
+
+    private static void indented(String text, List<String> out) {
+        List<String> rows = Text.wrap(text, WIDTH - 4);
+        out.add("  " + rows.get(0));
+        rows.stream().skip(1).forEach(more -> out.add("    " + more));
     }
 
     /** For example "Module 2: Knots (1:02:10), 2 of 6 lessons can go out". */

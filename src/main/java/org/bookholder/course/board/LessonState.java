@@ -21,6 +21,7 @@ import org.bookholder.course.Text;
  * @param planned the day planned for recording it, if there is one
  * @param edited when its edit was done, if it was since the last recording
  * @param editHours how many hours the edit took, if given
+ * @param drafted whether the program made a draft of its film since the last recording
  * @param exports all its exported files, the newest first
  * @param export the newest export, if it was made since the last recording
  * @param check that export's check, if its present version was checked
@@ -32,6 +33,7 @@ public record LessonState(
         Optional<LocalDate> planned,
         Optional<Instant> edited,
         OptionalDouble editHours,
+        boolean drafted,
         List<Path> exports,
         Optional<Path> export,
         Optional<ExportCheck> check) {
@@ -44,7 +46,7 @@ public record LessonState(
 
     /** The same with the day planned for recording it. */
     LessonState planned(Optional<LocalDate> day) {
-        return new LessonState(lesson, seconds, recording, day, edited, editHours, exports, export, check);
+        return new LessonState(lesson, seconds, recording, day, edited, editHours, drafted, exports, export, check);
     }
 
     /** How far it has come. */
@@ -74,7 +76,10 @@ public record LessonState(
             case PLANNED -> "record it on " + planned.orElseThrow();
             case BEGUN -> "record " + numbers(recording.unread()) + on();
             case PICKUPS -> "pick up " + numbers(recording.pickups()) + on();
-            case RECORDED -> exports.isEmpty() ? "edit it" : "edit it again: it was recorded since";
+            case RECORDED ->
+                drafted
+                        ? "look through its draft and make the film"
+                        : exports.isEmpty() ? "edit it" : "edit it again: it was recorded since";
             case EDITED ->
                 exports.isEmpty()
                         ? "export it into exports"

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.course.Editing;
+import org.bookholder.course.Text;
 
 /**
  * Editing as planned and as it really went: the number of lessons left at the end of each week.
@@ -17,7 +18,7 @@ import org.bookholder.course.Editing;
  * @param real lessons left after each week that is over, likewise, and today as the last entry
  * @param forecast when the edit will be finished at the speed so far; empty if that speed is unknown or everything is
  *     done
- * @param speed planned hours done per hour really spent, or per week's worth of hours; 1 while unknown
+ * @param speed planned hours done per week's worth of hours; 1 while unknown, or if the hours of finished edits are known
  * @param speedFrom where the speed comes from, for people
  */
 public record BurnDown(
@@ -43,12 +44,30 @@ public record BurnDown(
             planned.add(planned.get(planned.size() - 1) - week.finished().size());
         }
         Speed speed = Speed.of(tasks, editing, from, today);
-        List<EditTask> open = tasks.stream().filter(t -> t.done().isEmpty()).toList();
+        List<EditTask> open = open(tasks);
         LocalDate next = today.isBefore(from) ? from : today;
-        Optional<LocalDate> forecast = open.isEmpty() || speed.value() <= 0
+        Optional<LocalDate> forecast = open.isEmpty() || speed.value() <= 0 || waiting(tasks) > 0
                 ? Optional.empty()
                 : Optional.of(EditPlan.of(open, editing, next, speed.value()).ends(next));
-        return new BurnDown(from, planned, real(tasks, from, today), forecast, speed.value(), speed.from());
+        return new BurnDown(
+                from,
+                planned,
+                real(tasks, from, today),
+                forecast,
+                speed.value(),
+                waiting(tasks) == 0 ? speed.from() : Text.count(waiting(tasks), "lesson") + " without a recording day");
+    }
+
+    /** What is left of the lessons that are not edited. */
+    private static List<EditTask> open(List<EditTask> tasks) {
+        return tasks.stream()
+                .filter(task -> task.done().isEmpty())
+                .map(EditTask::rest)
+                .toList();
+    }
+
+    private static long waiting(List<EditTask> tasks) {
+        return tasks.stream().filter(EditTask::waits).count();
     }
 
     /**
@@ -58,7 +77,7 @@ public record BurnDown(
     Map<String, LocalDate> finishes(List<EditTask> tasks, Editing editing, LocalDate today) {
         Map<String, LocalDate> days = new HashMap<>();
         if (speed > 0) {
-            List<EditTask> open = tasks.stream().filter(t -> t.done().isEmpty()).toList();
+            List<EditTask> open = open(tasks);
             LocalDate week = today.isBefore(from) ? from : today;
             for (EditWeek one : EditPlan.of(open, editing, week, speed).weeks()) {
                 LocalDate last = one.begins().plusDays(DAYS - 1);
@@ -102,20 +121,17 @@ public record BurnDown(
     /** Speed of editing relative to the plan. */
     private record Speed(double value, String from) {
         static Speed of(List<EditTask> tasks, Editing editing, LocalDate from, LocalDate today) {
-            double thought = 0;
-            double took = 0;
             double done = 0;
+            boolean measured = false;
             for (EditTask task : tasks) {
                 if (task.done().isPresent()) {
                     done += task.hours();
-                    if (task.took().isPresent()) {
-                        thought += task.hours();
-                        took += task.took().getAsDouble();
-                    }
+                    measured |= task.took().isPresent();
                 }
             }
-            if (took > 0) {
-                return new Speed(thought / took, "by the hours that the finished edits took");
+            if (measured) {
+                // They stand in the hours that are left already.
+                return new Speed(1, "by the hours that the finished edits took");
             }
             long weeks = ChronoUnit.DAYS.between(from, today) / DAYS;
             if (weeks < 1) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.bookholder.course.Editing;
 
 /**
- * A plan for editing week by week: lessons in order, none before it is recorded, no more per week than the given
+ * A plan for editing week by week: lessons in order, none before it is recorded, those without a day for that left out, no more per week than the given
  * maximum, and no more hours than remain after the slack.
  *
  * @param weeks the weeks, without gaps
@@ -34,7 +34,8 @@ public record EditPlan(List<EditWeek> weeks) {
      */
     public static EditPlan of(List<EditTask> tasks, Editing editing, LocalDate from, double speed) {
         List<EditWeek> weeks = new ArrayList<>();
-        List<EditTask> open = new ArrayList<>(tasks);
+        List<EditTask> open =
+                new ArrayList<>(tasks.stream().filter(task -> !task.waits()).toList());
         double free = editing.hoursAWeek() * (1 - editing.slack());
         Optional<EditTask> begun = Optional.empty();
         double left = 0;

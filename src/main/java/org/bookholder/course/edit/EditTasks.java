@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.course.Editing;
+import org.bookholder.course.LessonKind;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
 
@@ -15,17 +17,27 @@ public final class EditTasks {
 
     /** One for each lesson, in order. */
     public static List<EditTask> of(Board board, ZoneId zone) {
-        return board.lessons().stream().map(state -> task(board, state, zone)).toList();
+        OwnHours own = OwnHours.of(board);
+        return board.lessons().stream()
+                .map(state -> task(board, state, own, zone))
+                .toList();
     }
 
-    private static EditTask task(Board board, LessonState state, ZoneId zone) {
+    private static EditTask task(Board board, LessonState state, OwnHours own, ZoneId zone) {
         double minutes = state.seconds() / SECONDS_PER_MINUTE;
+        LessonKind kind = state.lesson().kind();
+        double hours = board.course().editing().hours(kind, minutes);
+        boolean done = state.edited().isPresent();
+        boolean recorded = done || state.recording().complete();
+        boolean dated = !board.course().shooting().days().isEmpty();
         return new EditTask(
                 state.lesson().name(),
                 minutes,
-                board.course().editing().hours(state.lesson().kind(), minutes),
+                hours,
+                done ? 0 : state.drafted() ? minutes * Editing.LOOKING_THROUGH : own.of(kind, hours),
                 state.edited().map(when -> LocalDate.ofInstant(when, zone)),
                 state.editHours(),
-                state.edited().isPresent() || state.recording().complete() ? Optional.empty() : state.planned());
+                !recorded && dated && state.planned().isEmpty(),
+                recorded ? Optional.empty() : state.planned());
     }
 }

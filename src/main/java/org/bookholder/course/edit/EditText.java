@@ -2,12 +2,15 @@ package org.bookholder.course.edit;
 
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import org.bookholder.course.Costs;
 import org.bookholder.course.Editing;
+import org.bookholder.course.EditingRate;
 import org.bookholder.course.LessonKind;
 import org.bookholder.course.Text;
 
@@ -21,28 +24,54 @@ public final class EditText {
     /** Plan, burn-down and forecast, line by line. */
     public static List<String> of(List<EditTask> tasks, Editing editing, LocalDate today) {
         List<String> out = new ArrayList<>();
-        out.add(amount(tasks));
+        out.addAll(Text.wrap(amount(tasks)));
         BurnDown burnDown = BurnDown.of(tasks, editing, today);
         EditPlan plan = EditPlan.of(tasks, editing, burnDown.from(), 1);
         out.add(String.format(
                 Locale.ROOT, "%-11s %s %6s %6s", "week of", Text.fit("finished", LESSONS), "hours", "slack"));
         out.addAll(rows(plan));
+        String waiting = waiting(tasks, name -> name);
+        if (!waiting.isEmpty()) {
+            out.addAll(Text.wrap(waiting));
+        }
         out.addAll(Text.wrap(sanity(plan.weeks().size())));
-        out.addAll(Text.wrap(sources(editing)));
+        out.addAll(Text.wrap(sources(editing, tasks)));
         out.add("");
         out.addAll(burnDown(burnDown, tasks.size()));
         out.addAll(Text.wrap(forecast(burnDown, plan)));
         return out;
     }
 
-    /** How much there is to edit. */
+    /** How much there is still to edit. */
     public static String amount(List<EditTask> tasks) {
+        List<EditTask> open =
+                tasks.stream().filter(task -> task.done().isEmpty()).toList();
+        if (open.isEmpty()) {
+            return "Every lesson is edited.";
+        }
+        double minutes = open.stream().mapToDouble(EditTask::minutes).sum();
         return String.format(
                 Locale.ROOT,
-                "To edit: %s, %.1f finished minutes, %.1f hours",
-                Text.count(tasks.size(), "lesson"),
-                tasks.stream().mapToDouble(EditTask::minutes).sum(),
-                tasks.stream().mapToDouble(EditTask::hours).sum());
+                "To edit: %s, which %s %s in all. That takes about %.0f hours of work.",
+                open.size() == tasks.size()
+                        ? Text.count(open.size(), "lesson")
+                        : open.size() + " of " + Text.count(tasks.size(), "lesson"),
+                open.size() == 1 ? "runs" : "run",
+                Text.hours(Duration.ofSeconds(Math.round(minutes * 60))),
+                Math.max(1, open.stream().mapToDouble(EditTask::left).sum()));
+    }
+
+    /** Which lessons stand in no week, because nobody knows when they are recorded; empty if there are none. */
+    public static String waiting(List<EditTask> tasks, UnaryOperator<String> titles) {
+        List<String> names = tasks.stream()
+                .filter(EditTask::waits)
+                .map(EditTask::name)
+                .map(titles)
+                .toList();
+        return names.isEmpty()
+                ? ""
+                : "In none of these weeks, because " + (names.size() == 1 ? "it has" : "they have")
+                        + " no recording day yet: " + String.join(", ", names) + ".";
     }
 
     /** A row for each week; one for weeks that pass until something is recorded. */
@@ -81,62 +110,94 @@ public final class EditText {
 
     /** How a number of weeks compares with what is usual. */
     public static String sanity(int weeks) {
-        String usual = "a first course usually takes " + EditPlan.FEWEST_WEEKS + " to " + EditPlan.MOST_WEEKS
-                + " weeks to edit (common practice)";
+        String usual = "Your plan has " + Text.count(weeks, "week") + " of editing. A first course usually takes "
+                + EditPlan.FEWEST_WEEKS + " to " + EditPlan.MOST_WEEKS + " (common practice)";
         if (weeks < EditPlan.FEWEST_WEEKS) {
-            return Text.count(weeks, "week") + ": " + usual
-                    + "; fewer usually means a very small course or an optimistic estimate.";
+            return usual
+                    + ". Yours is shorter: that is right for a small course, or if you have edited before; otherwise"
+                    + " plan more time.";
         }
         return weeks > EditPlan.MOST_WEEKS
-                ? weeks + " weeks: " + usual + "; more hours a week, simpler pictures or a shorter course would help."
-                : weeks + " weeks: " + usual + ".";
+                ? usual + ". More hours a week, simpler pictures or a shorter course would bring the end nearer."
+                : usual + ".";
     }
 
     /** Where the hours and the limits of a week come from. */
-    public static String sources(Editing editing) {
-        StringBuilder text = new StringBuilder("Hours for each finished minute: ");
+    public static String sources(Editing editing, List<EditTask> tasks) {
+        StringBuilder text = new StringBuilder("How long an edit takes: ");
         for (LessonKind kind : LessonKind.values()) {
-            text.append(kind.label()).append(String.format(Locale.ROOT, " %.2g, ", editing.hours(kind, 1)));
+            EditingRate rate = editing.rates().getOrDefault(kind, kind.rate());
+            text.append("with ").append(kind.words()).append(' ');
+            text.append(
+                    rate.least() > 0
+                            ? number(rate.least()) + " h for a lesson of up to ten minutes, "
+                            : number(rate.perMinute()) + " h for each minute, ");
         }
+        text.append(
+                "and more for a longer one. Unless you set them yourself these are the hours of a university's course"
+                        + " team (Crosslin, Creating Online Learning Experiences, ch. 10: trade practice). ");
+        text.append(own(tasks));
         return text
                 + String.format(
                         Locale.ROOT,
-                        "unless you set them those of a university's course team (Crosslin, Creating Online"
-                                + " Learning Experiences, ch. 10: trade practice). At most %s a week (common practice:"
-                                + " %d) and %s hours (common practice beside other work: %.0f), %.0f %% of them slack"
-                                + " for revisions and retakes (%.0f %% unless set: our choice).",
-                        Text.count(editing.lessonsAWeek(), "lesson"),
-                        Editing.USUAL_LESSONS,
-                        new DecimalFormat("0.#", DecimalFormatSymbols.getInstance(Locale.ROOT))
-                                .format(editing.hoursAWeek()),
+                        "To look through a film or draft that Bookholder made takes 2 minutes for each minute (trade"
+                            + " practice). A week has %s hours for editing (common practice beside other work: %.0f);"
+                            + " %.0f %% of them are kept for revisions and retakes (%.0f %% unless set: our choice)."
+                            + " At most %s a week are finished (common practice: %d).",
+                        number(editing.hoursAWeek()),
                         Editing.USUAL_HOURS,
                         editing.slack() * 100,
-                        Editing.USUAL_SLACK * 100);
+                        Editing.USUAL_SLACK * 100,
+                        Text.count(editing.lessonsAWeek(), "lesson"),
+                        Editing.USUAL_LESSONS);
+    }
+
+    /** What the course's own edits show. */
+    private static String own(List<EditTask> tasks) {
+        List<EditTask> known =
+                tasks.stream().filter(task -> task.took().isPresent()).toList();
+        if (known.isEmpty()) {
+            return "Note your own hours when you mark a lesson as edited: they count more and more from then on. ";
+        }
+        double took = known.stream().mapToDouble(task -> task.took().orElse(0)).sum();
+        double estimated = known.stream().mapToDouble(EditTask::hours).sum();
+        return String.format(
+                Locale.ROOT,
+                "Your own edits so far (%s) took %s h instead of %s; what is left is estimated by that more and more. ",
+                Text.count(known.size(), "lesson"),
+                number(took),
+                number(estimated));
+    }
+
+    private static String number(double value) {
+        return new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value);
     }
 
     /** Two bars for each week: lessons left according to the plan, and lessons really left. */
     private static List<String> burnDown(BurnDown burnDown, int lessons) {
         List<String> out = new ArrayList<>();
-        out.add("Lessons left      plan -   real #");
         int scale = Math.max(1, (lessons + MOST_BARS - 1) / MOST_BARS);
+        out.add("How many lessons are left to edit at the beginning of each week"
+                + (scale == 1 ? ":" : " (a mark for " + scale + "):"));
         int weeks = Math.max(burnDown.planned().size(), burnDown.real().size());
         for (int week = 0; week < weeks; week++) {
             boolean known = week < burnDown.real().size();
-            int planned = week < burnDown.planned().size() ? burnDown.planned().get(week) : 0;
-            int real = known ? burnDown.real().get(week) : 0;
-            out.add(String.format(
-                            Locale.ROOT,
-                            "%-11s %4d %s",
-                            burnDown.from().plusWeeks(week),
-                            planned,
-                            "-".repeat(planned / scale))
-                    .stripTrailing());
+            int planned = week < burnDown.planned().size()
+                    ? burnDown.planned().get(week)
+                    : burnDown.planned().get(burnDown.planned().size() - 1);
+            out.add(bar(burnDown.from().plusWeeks(week).toString(), "planned", planned, "=", scale));
             if (known) {
-                out.add(String.format(Locale.ROOT, "%-11s %4d %s", "", real, "#".repeat(real / scale))
-                        .stripTrailing());
+                int real = burnDown.real().get(week);
+                out.add(bar("", week == burnDown.real().size() - 1 ? "today" : "really", real, "#", scale));
             }
         }
         return out;
+    }
+
+    private static String bar(String week, String what, int left, String mark, int scale) {
+        return String.format(
+                        Locale.ROOT, "%-11s %-7s %4d %s", week, what, left, mark.repeat((left + scale - 1) / scale))
+                .stripTrailing();
     }
 
     /** Until when the edit is planned, and when it will be done at the speed so far. */

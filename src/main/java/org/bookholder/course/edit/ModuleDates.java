@@ -40,11 +40,13 @@ public record ModuleDates(
         List<LessonState> toRecord = module.lessons().stream()
                 .filter(state -> !state.recording().complete())
                 .toList();
-        List<LessonState> toEdit =
-                module.lessons().stream().filter(state -> state.edited().isEmpty()).toList();
+        List<LessonState> toEdit = module.lessons().stream()
+                .filter(state -> state.edited().isEmpty())
+                .toList();
         int unplanned = (int)
                 toRecord.stream().filter(state -> state.planned().isEmpty()).count();
-        boolean allKnown = toEdit.stream().allMatch(state -> finished.containsKey(state.lesson().name()));
+        boolean allKnown = toEdit.stream()
+                .allMatch(state -> finished.containsKey(state.lesson().name()));
         return new ModuleDates(
                 module,
                 unplanned,
@@ -62,7 +64,8 @@ public record ModuleDates(
         String read = unplanned > 0
                 ? Text.count(unplanned, "lesson") + " without a recording day"
                 : recorded.map(day -> "recorded by " + day).orElse("recorded");
-        String cut = unedited == 0 ? "edited" : edited.map(day -> "edited by " + day).orElse("");
+        String cut =
+                unedited == 0 ? "edited" : edited.map(day -> "edited by " + day).orElse("");
         return module.heading() + ": " + read + (cut.isEmpty() ? "" : ", " + cut);
     }
 }

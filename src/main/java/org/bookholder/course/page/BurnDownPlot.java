@@ -45,6 +45,12 @@ final class BurnDownPlot {
         plot.line(page, burnDown.planned(), "plan", "stroke", "var(--quiet)", "stroke-dasharray", "6 5");
         plot.line(page, burnDown.real(), "real", "stroke", "var(--done)", "stroke-width", "3");
         page.close();
+        page.element(
+                "p",
+                "Dashed: how many lessons the plan leaves to edit at each date. Solid: how many really were left, up"
+                        + " to today.",
+                "class",
+                "q");
         String forecast = burnDown.forecast()
                 .map(day -> "Forecast: " + day + ", " + burnDown.speedFrom() + ".")
                 .orElse("No forecast: " + burnDown.speedFrom() + ".");

@@ -1,6 +1,5 @@
 package org.bookholder.course.page;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -83,6 +82,9 @@ public final class CoursePage {
                     .text(" every lesson is recorded, edited, exported and checked.");
         } else {
             page.element("strong", "Not finished.").text(" Promise nobody a date before it is.");
+            if (!board.due().isEmpty()) {
+                page.text(" " + Text.count(board.due().size(), "fact") + " in it may be outdated.");
+            }
         }
         page.close();
     }
@@ -122,7 +124,7 @@ public final class CoursePage {
         if (due.isEmpty()) {
             return;
         }
-        page.element("h2", "To check").open("ul");
+        page.element("h2", "Facts to look at again").open("ul");
         for (DueFact fact : due) {
             page.open("li").element("strong", fact.fact().text());
             page.text(", due " + fact.fact().due() + ": " + fact.lesson().name() + ", line "
@@ -136,12 +138,7 @@ public final class CoursePage {
     }
 
     private static String exports(DueFact fact) {
-        return fact.exports().isEmpty()
-                ? "not exported yet"
-                : fact.exports().stream()
-                        .map(Path::getFileName)
-                        .map(String::valueOf)
-                        .collect(Collectors.joining(", ", "said in ", ""));
+        return fact.files().isEmpty() ? "not exported yet" : "said in " + String.join(", ", fact.files());
     }
 
     private static void writeSessions(Markup page, SessionPlan plan, Map<String, String> titles) {

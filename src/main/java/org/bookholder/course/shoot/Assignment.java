@@ -83,6 +83,14 @@ final class Assignment {
         return day;
     }
 
+    /** How often something is set up: once on each day for each kind of lesson. */
+    int setUps() {
+        return (int) placed.stream()
+                .mapToLong(works ->
+                        works.stream().map(RecordingTask::kind).distinct().count())
+                .sum();
+    }
+
     int minutesLeft() {
         return RecordingTask.minutesOf(left);
     }

@@ -58,8 +58,7 @@ public final class ChosenDays {
         }
         List<Day> others =
                 shooting.days().stream().filter(day -> !chosen.contains(day)).toList();
-        return new ChosenDays(chosen, works, terms)
-                .with(new Shooting(others, shooting.setUp(), shooting.ratio()), terms, today);
+        return new ChosenDays(chosen, works, terms).with(shooting.on(others), terms, today);
     }
 
     /** Adds the sessions of the other days, and puts what they have no room for where there is some. */

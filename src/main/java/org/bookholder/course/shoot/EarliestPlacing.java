@@ -10,20 +10,26 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.bookholder.course.ReadingOrder;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Places tasks so that as little as possible is left over, the last of them is recorded early, and few sessions are
- * needed, in this order. It fills the days in four simple ways and takes the best; of equal ones the one that keeps the
- * tasks in order. Then it sees which days can be spared. Confined to one thread.
+ * needed, in this order; then that little is set up for other kinds of lessons. It fills the days in five simple ways and takes the best; of
+ * equal ones the one that keeps the tasks in order. If the order is not free, there is only one way. Then it sees which days can be spared.
+ * Confined to one thread.
  */
 final class EarliestPlacing {
     private static final Comparator<Assignment> BETTER = Comparator.comparingInt(Assignment::minutesLeft)
             .thenComparingInt(Assignment::lastDay)
-            .thenComparingInt(Assignment::used);
+            .thenComparingInt(Assignment::used)
+            .thenComparingInt(Assignment::setUps);
 
     /** How often a task is placed in trying other orders; takes some tenths of a second. */
     private static final int STEPS = 20_000;
+
+    /** The same while it is tried whether a day can be spared, for each day. */
+    private static final int STEPS_WITHOUT_A_DAY = STEPS / 10;
 
     /** Any number: the same course has the same plan each time. */
     private static final long SEED = 1;
@@ -45,15 +51,16 @@ final class EarliestPlacing {
         EarliestPlacing placing = new EarliestPlacing(rooms, works);
         BitSet open = new BitSet();
         open.set(0, rooms.days());
-        return placing.spared(placing.shuffled(placing.best(open), open), open);
+        Assignment best = placing.best(open);
+        return placing.spared(placing.isFree() ? placing.shuffled(best, open, STEPS) : best, open);
     }
 
     /** The same, or what is better in any of many orders: every way of placing all tasks is the first fit of some order. */
-    private Assignment shuffled(Assignment known, BitSet open) {
+    private Assignment shuffled(Assignment known, BitSet open, int steps) {
         Random random = new Random(SEED);
         List<RecordingTask> order = new ArrayList<>(works);
         Assignment best = known;
-        for (int i = 0; i < STEPS / works.size() && (!best.left().isEmpty() || best.lastDay() >= fewest); i++) {
+        for (int i = 0; i < steps / works.size() && (!best.left().isEmpty() || best.lastDay() >= fewest); i++) {
             Collections.shuffle(order, random);
             Assignment one = firstFit(order, open);
             if (keepsParts(one) && BETTER.compare(one, best) < 0) {
@@ -64,8 +71,16 @@ final class EarliestPlacing {
     }
 
     private Assignment best(BitSet open) {
+        if (!isFree()) {
+            return inOrder(open);
+        }
         // The first of equal ones.
-        return Stream.of(inOrder(open), firstFit(works, open), firstFit(longestFirst(), open), fullest(open))
+        return Stream.of(
+                        inOrder(open),
+                        firstFit(works, open),
+                        firstFit(byKind(), open),
+                        firstFit(longestFirst(), open),
+                        fullest(open))
                 .filter(this::keepsParts)
                 .min(BETTER)
                 .orElseThrow();
@@ -83,23 +98,29 @@ final class EarliestPlacing {
                 });
     }
 
-    /** The same or a better placing that leaves out days, the emptiest first, as long as that costs nothing. */
+    /**
+     * The same or a better placing that leaves out days, the emptiest first. A day may be left out for nothing at first: what was on it may
+     * have to go past another day, too, before a session is spared.
+     */
     private Assignment spared(Assignment known, BitSet open) {
         Assignment best = known;
-        boolean spared = true;
-        while (spared && best.used() > fewest) {
-            spared = false;
-            for (int day : emptiestFirst(best)) {
-                BitSet fewer = (BitSet) open.clone();
+        Assignment trial = known;
+        BitSet left = open;
+        boolean further = true;
+        while (further && trial.used() > (trial.left().isEmpty() ? fewest : 1)) {
+            further = false;
+            for (int day : emptiestFirst(trial)) {
+                BitSet fewer = (BitSet) left.clone();
                 fewer.clear(day);
-                Assignment without = best(fewer);
-                if (BETTER.compare(without, best) < 0) {
-                    best = without;
-                    open = fewer;
-                    spared = true;
+                Assignment without = isFree() ? shuffled(best(fewer), fewer, STEPS_WITHOUT_A_DAY) : best(fewer);
+                if (BETTER.compare(without, trial) <= 0) {
+                    trial = without;
+                    left = fewer;
+                    further = true;
                     break;
                 }
             }
+            best = BETTER.compare(trial, best) < 0 ? trial : best;
         }
         return best;
     }
@@ -138,7 +159,7 @@ final class EarliestPlacing {
     /** Each day, from the first, as full as it can be. */
     private Assignment fullest(BitSet open) {
         Assignment placing = new Assignment(rooms);
-        List<RecordingTask> read = SessionCapacities.asRead(works);
+        List<RecordingTask> read = rooms.asRead(works);
         SessionKnapsack fullest = new SessionKnapsack(
                 read.stream().mapToInt(RecordingTask::minutes).toArray(), Breaks.of(rooms.terms()));
         BitSet left = new BitSet();
@@ -152,6 +173,14 @@ final class EarliestPlacing {
         }
         left.stream().mapToObj(read::get).forEach(placing::leave);
         return placing;
+    }
+
+    private boolean isFree() {
+        return rooms.terms().order() == ReadingOrder.FREE;
+    }
+
+    private List<RecordingTask> byKind() {
+        return works.stream().sorted(Comparator.comparing(RecordingTask::kind)).toList();
     }
 
     private List<RecordingTask> longestFirst() {

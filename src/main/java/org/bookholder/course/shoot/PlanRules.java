@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.course.ReadingOrder;
 import org.bookholder.course.Shooting;
 import org.bookholder.course.shoot.PlannedSession.Slot;
 import org.bookholder.course.shoot.PlannedSession.Use;
@@ -27,6 +28,7 @@ public final class PlanRules {
         PlanRules rules = new PlanRules(plan, terms);
         plan.sessions().forEach(rules::checkSession);
         rules.checkDays(shooting);
+        rules.checkOrder();
         rules.checkWorks(works);
         if (plan.left().isEmpty() != plan.why().isEmpty()) {
             rules.broken.add("what is left over has no reason, or the reason nothing left over");
@@ -38,7 +40,7 @@ public final class PlanRules {
         Duration at = Duration.ZERO;
         Duration stretch = Duration.ZERO;
         Duration reading = Duration.ZERO;
-        double hardness = Double.POSITIVE_INFINITY;
+        Optional<RecordingTask> before = Optional.empty();
         for (Slot slot : session.slots()) {
             check(slot.start().equals(at), session, "has a gap");
             at = slot.end();
@@ -48,8 +50,9 @@ public final class PlanRules {
             } else if (slot.use() == Use.READING) {
                 stretch = stretch.plus(slot.length());
                 reading = reading.plus(slot.length());
-                check(slot.work().orElseThrow().hardness() <= hardness, session, "has something hard too late");
-                hardness = slot.work().orElseThrow().hardness();
+                RecordingTask work = slot.work().orElseThrow();
+                check(before.filter(one -> !mayFollow(one, work)).isEmpty(), session, "is read in a wrong order");
+                before = Optional.of(work);
             } else {
                 check(
                         slot.start().isZero() && slot.length().equals(terms.setUp()),
@@ -61,6 +64,29 @@ public final class PlanRules {
         check(reading.compareTo(terms.reading()) <= 0, session, "has too much reading");
         check(at.compareTo(session.room()) <= 0, session, "is too long");
         check(!reading.isZero(), session, "has nothing to read");
+    }
+
+    /** Whether a task may be read after another one: in the course's order, or kind by kind with the hardest of each first. */
+    private boolean mayFollow(RecordingTask before, RecordingTask work) {
+        if (terms.order() == ReadingOrder.KEPT) {
+            return before.lesson() <= work.lesson();
+        }
+        return before.kind() == work.kind()
+                ? work.hardness() <= before.hardness()
+                : before.kind().ordinal() < work.kind().ordinal();
+    }
+
+    /** If the order is not free, what comes first must not be recorded on a later day. */
+    private void checkOrder() {
+        Optional<RecordingTask> before = Optional.empty();
+        for (PlannedSession session : plan.sessions()) {
+            for (RecordingTask work : session.works()) {
+                if (before.isPresent() && terms.order() == ReadingOrder.KEPT) {
+                    check(before.get().lesson() <= work.lesson(), session, "comes out of the course's order");
+                }
+                before = Optional.of(work);
+            }
+        }
     }
 
     private void checkDays(Shooting shooting) {

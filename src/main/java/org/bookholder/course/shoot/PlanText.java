@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.bookholder.course.LessonKind;
 import org.bookholder.course.Shooting;
 import org.bookholder.course.Text;
 import org.bookholder.course.shoot.PlannedSession.Slot;
@@ -14,6 +16,9 @@ import org.bookholder.fatigue.FatigueLimits;
 /** Recording sessions as a text for a terminal of 80 columns. */
 public final class PlanText {
     private static final int WHAT = 44;
+    private static final String BY_KIND =
+            "In each session lessons of one kind are read one after another, so that you set up once for"
+                    + " them; of these the one with the most hard stretches comes first, while your voice is fresh.";
 
     private PlanText() {}
 
@@ -34,7 +39,15 @@ public final class PlanText {
             out.add("Session " + ++number
                     + session.date().map(day -> ", " + day).orElse("") + ": " + Text.hours(session.length())
                     + ", of it " + Text.hours(session.reading()) + " before the camera");
-            session.slots().forEach(slot -> out.add(row(session, slot)));
+            Optional<LessonKind> kind = Optional.empty();
+            for (Slot slot : session.slots()) {
+                Optional<LessonKind> next = slot.work().map(RecordingTask::kind);
+                if (session.kinds() > 1 && next.isPresent() && !next.equals(kind)) {
+                    out.add("         with " + next.get().words() + ":");
+                    kind = next;
+                }
+                out.add(row(session, slot));
+            }
         }
         out.add("");
         if (!plan.free().isEmpty()) {
@@ -48,7 +61,7 @@ public final class PlanText {
                     .forEach(work ->
                             out.add("  " + work.name() + " (" + work.what() + "), " + Text.hours(work.length())));
             plan.why().forEach(why -> out.addAll(Text.wrap("Why: " + why + ".")));
-            out.add("The weeks of editing below count it as recorded.");
+            out.add("The weeks of editing below leave it out: it can be edited when it is recorded.");
         }
         if (plan.sessions().stream().anyMatch(session -> session.date().isEmpty())) {
             out.addAll(
@@ -81,8 +94,12 @@ public final class PlanText {
                 + Text.hours(terms.pause()) + " (" + (terms.pause().equals(usual.pause()) ? "screen: HSE" : yours)
                 + "); at most " + Text.hours(terms.reading()) + " of reading in a session ("
                 + (terms.reading().equals(usual.reading()) ? "common practice: 2 to 3 hours" : yours) + "); set-up "
-                + Text.hours(terms.setUp()) + " (common practice: " + Text.hours(usual.setUp())
-                + "). In each session the lesson with the most hard stretches comes first, while your voice is fresh.";
+                + Text.hours(terms.setUp()) + " (common practice: " + Text.hours(usual.setUp()) + "). "
+                + switch (terms.order()) {
+                    case FREE -> BY_KIND;
+                    case KEPT -> "The lessons are recorded in the course's order.";
+                    case HARD_EARLY -> "The lessons with the most hard stretches come on the first days. " + BY_KIND;
+                };
     }
 
     private static String row(PlannedSession session, Slot slot) {

@@ -93,6 +93,11 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
                 .reduce(Duration.ZERO, Duration::plus);
     }
 
+    /** For how many kinds of lessons is set up. */
+    public long kinds() {
+        return works().stream().map(RecordingTask::kind).distinct().count();
+    }
+
     /** The tasks read in it, in order, each once. */
     public List<RecordingTask> works() {
         return slots.stream().flatMap(slot -> slot.work().stream()).distinct().toList();

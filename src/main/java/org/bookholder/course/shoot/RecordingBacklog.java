@@ -61,7 +61,8 @@ public record RecordingBacklog(List<RecordingTask> works, double ratio, String r
                         : "what is missing of it";
         long minutes = Math.max(1, Math.round(Math.ceil(state.seconds() * words / all * ratio / SECONDS_PER_MINUTE)));
         double hardness = HardStretches.perHundredWords(lesson.script());
-        return new RecordingTask(lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness);
+        return new RecordingTask(
+                lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness, lesson.kind());
     }
 
     private static int words(Lesson lesson, List<Integer> lines) {

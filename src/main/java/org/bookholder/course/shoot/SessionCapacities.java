@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
+import org.bookholder.course.ReadingOrder;
 import org.bookholder.course.Shooting.Day;
 import org.bookholder.course.Text;
 
@@ -22,9 +23,10 @@ import org.bookholder.course.Text;
  * @param terms what each session must keep to
  */
 record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
-    /** Within a session, the hardest task is read first. */
-    private static final Comparator<RecordingTask> AS_READ =
-            Comparator.comparingDouble(RecordingTask::hardness).reversed().thenComparingInt(RecordingTask::lesson);
+    /** Within a session, lessons of one kind are read one after another, of them the hardest first. */
+    private static final Comparator<RecordingTask> HARDEST_FIRST = Comparator.comparing(RecordingTask::kind)
+            .thenComparing(Comparator.comparingDouble(RecordingTask::hardness).reversed())
+            .thenComparingInt(RecordingTask::lesson);
 
     int days() {
         return given.size();
@@ -61,8 +63,25 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
         return PlannedSession.of(date, d.from(), d.length(), asRead(works), terms);
     }
 
-    static List<RecordingTask> asRead(List<RecordingTask> works) {
-        return works.stream().sorted(AS_READ).toList();
+    /** Tasks of a session in the order in which they are read. */
+    List<RecordingTask> asRead(List<RecordingTask> works) {
+        return works.stream()
+                .sorted(
+                        terms.order() == ReadingOrder.KEPT
+                                ? Comparator.comparingInt(RecordingTask::lesson)
+                                : HARDEST_FIRST)
+                .toList();
+    }
+
+    /** Tasks in the order in which days are to be filled with them. */
+    List<RecordingTask> asPlanned(List<RecordingTask> works) {
+        return terms.order() == ReadingOrder.HARD_EARLY
+                ? works.stream()
+                        .sorted(Comparator.comparingDouble(RecordingTask::hardness)
+                                .reversed()
+                                .thenComparingInt(RecordingTask::lesson))
+                        .toList()
+                : works;
     }
 
     /** Whether any session could hold a task. */

@@ -10,9 +10,9 @@ import org.bookholder.course.Shooting.Day;
 /**
  * Divides the remaining recording tasks into sessions.
  *
- * <p>The last lesson is to be recorded early; then few sessions are to be needed; then the lessons stay in order ({@link EarliestPlacing}).
- * A lesson is split only if no session could hold all of it. Within a session the hardest task comes first, while the voice is
- * fresh.
+ * <p>The last lesson is to be recorded early; then few sessions are to be needed; then little is to be set up anew; then the lessons stay in
+ * order ({@link EarliestPlacing}); unless they are to stay in order, or to begin with the hardest. A lesson is split only if no session could
+ * hold all of it. Within a session tasks of one kind are read one after another, of them the hardest first, while the voice is fresh.
  */
 public final class SessionPlanner {
     /** The most parts into which a lesson is split. */
@@ -52,8 +52,9 @@ public final class SessionPlanner {
             days = List.of(new Day(LocalDate.EPOCH, Shooting.USUAL_START, Shooting.USUAL_LENGTH));
         }
         SessionCapacities kinds = new SessionCapacities(days, dated, terms);
-        List<RecordingTask> parts =
-                works.stream().flatMap(work -> parts(work, kinds).stream()).toList();
+        List<RecordingTask> parts = kinds.asPlanned(works).stream()
+                .flatMap(work -> parts(work, kinds).stream())
+                .toList();
         return new SessionPlanner(kinds.of(parts.size()), parts).plan(kinds, over);
     }
 

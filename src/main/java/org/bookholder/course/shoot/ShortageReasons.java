@@ -3,6 +3,8 @@ package org.bookholder.course.shoot;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.bookholder.course.ReadingOrder;
 import org.bookholder.course.Text;
 
 /**
@@ -72,10 +74,20 @@ final class ShortageReasons {
             reason = "there are " + works.size() + " lessons or parts to record, and the days given hold at most "
                     + count + ", whole and with their breaks";
         } else {
-            reason = "the time would do, but no way was found to fit whole lessons into the days (not all ways were"
-                    + " tried: there may be one)";
+            reason = rooms.terms().order() == ReadingOrder.FREE
+                    ? "the time would do, but no way was found to fit whole lessons into the days (not all ways were"
+                            + " tried: there may be one)"
+                    : "the time would do, but not in the order that you chose";
         }
         why.add(reason + "; " + remedy());
+    }
+
+    /** Whether a day is too short for all that may be read on one; a longer one than that holds no more. */
+    private boolean longerDaysHelp() {
+        Breaks breaks = Breaks.of(rooms.terms());
+        int most = rooms.reading();
+        int lasting = breaks.lasting(breaks.read(Breaks.NOTHING_READ, most), most);
+        return IntStream.range(0, rooms.days()).anyMatch(day -> rooms.minutes(day) < lasting);
     }
 
     private static String hours(int minutes) {
@@ -84,8 +96,7 @@ final class ShortageReasons {
 
     private String remedy() {
         int alone = rooms.lasting(left);
-        return alone == 0
-                ? "add days, or give the days more hours"
-                : "add a day, of " + hours(alone) + " or more, or give the days more hours";
+        return (alone == 0 ? "add days" : "add a day, of " + hours(alone) + " or more")
+                + (longerDaysHelp() ? ", or give the days more hours" : "");
     }
 }

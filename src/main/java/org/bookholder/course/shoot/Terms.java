@@ -1,6 +1,7 @@
 package org.bookholder.course.shoot;
 
 import java.time.Duration;
+import org.bookholder.course.ReadingOrder;
 import org.bookholder.fatigue.FatigueLimits;
 
 /**
@@ -10,8 +11,9 @@ import org.bookholder.fatigue.FatigueLimits;
  * @param stretch the most reading without a break: the voice's limit, or the screen's if that is lower
  * @param pause length of a break, 10 minutes: HSE advises 5 to 10 minutes away from the screen each hour
  * @param reading the most reading in a session
+ * @param order in which order lessons are recorded
  */
-public record Terms(Duration setUp, Duration stretch, Duration pause, Duration reading) {
+public record Terms(Duration setUp, Duration stretch, Duration pause, Duration reading, ReadingOrder order) {
     private static final Duration TEN_MINUTES = Duration.ofMinutes(10);
 
     /** Checks the lengths. */
@@ -24,6 +26,16 @@ public record Terms(Duration setUp, Duration stretch, Duration pause, Duration r
             throw new IllegalArgumentException("setUp (" + setUp + "), stretch (" + stretch + "), pause (" + pause
                     + ") and reading (" + reading + ") must be whole minutes");
         }
+    }
+
+    /** The limits of a session in which the order of lessons is free. */
+    public Terms(Duration setUp, Duration stretch, Duration pause, Duration reading) {
+        this(setUp, stretch, pause, reading, ReadingOrder.FREE);
+    }
+
+    /** The same with an order of lessons. */
+    public Terms with(ReadingOrder other) {
+        return new Terms(setUp, stretch, pause, reading, other);
     }
 
     static boolean wholeMinutes(Duration length) {

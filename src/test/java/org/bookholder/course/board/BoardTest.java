@@ -15,6 +15,7 @@ import org.bookholder.course.Course;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
+import org.bookholder.course.FactChecks;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.Sessions;
@@ -118,9 +119,15 @@ final class BoardTest {
         assertThat(board(session(FIRST, "ccc")).finished()).isFalse();
 
         ExportChecks.keep(folder, export, LATER, List.of());
+        Board due = board(session(FIRST, "ccc"));
+        assertThat(due.lessons().get(0).stage()).isEqualTo(LessonStage.CHECKED);
+        assertThat(due.finished()).as("a fact is due").isFalse();
+        assertThat(BoardText.of(due)).contains("  a look at \"$12\" in hub, line 3: due since 2027-03-01");
+
+        lookAtTheFact(LATER, true);
         Board board = board(session(FIRST, "ccc"));
-        assertThat(board.lessons().get(0).stage()).isEqualTo(LessonStage.CHECKED);
         assertThat(board.finished()).isTrue();
+        assertThat(BoardText.of(board)).contains("Looked at on 2027-03-02 and still right: \"$12\" in hub, line 3");
         assertThat(BoardText.of(board))
                 .contains("The course is finished: every lesson is recorded, edited, exported and checked.");
 
@@ -139,15 +146,47 @@ final class BoardTest {
                         "Not finished. Promise nobody a date before it is; missing are:", "  hub: edit, export, check");
     }
 
+    private void lookAtTheFact(Instant when, boolean right) throws ProblemException {
+        FactChecks.read(folder)
+                .decided(when, lesson, lesson.script().facts().get(0), right)
+                .write(folder);
+    }
+
+    @Test
+    void aLookAtAFactHoldsUntilItIsTakenBackOrTheFactIsAnother() throws ProblemException {
+        lookAtTheFact(FIRST, true);
+        assertThat(board().due()).isEmpty();
+        lookAtTheFact(LATER, false);
+        assertThat(board().due()).hasSize(1);
+        lookAtTheFact(LATER, true);
+
+        for (String other : List.of(
+                TEXT.replace("$12", "$14"),
+                TEXT.replace("It costs", "Now it costs"),
+                TEXT.replace("2027-03", "2027-02"))) {
+            files.lesson("hub", other);
+            course = files.read();
+            assertThat(board().due()).as(other).hasSize(1);
+        }
+        files.lesson("hub", "A line before.\n" + TEXT);
+        course = files.read();
+        assertThat(board().due()).isEmpty();
+    }
+
     @Test
     void dueFactsAreListedWithTheirLinesAndExports() throws ProblemException {
         files.export("hub.mp4", LATER);
+        files.file("exports/hub.vtt", "WEBVTT\n\n00:01.000 --> 00:03.000\nIt costs\n$12.\n");
+        files.file("exports/hub.srt", "1\n00:00:01,000 --> 00:00:03,000\nHere is the hub.\n");
         Board board = board(session(FIRST, "ccc"));
         assertThat(BoardText.of(board))
                 .containsSequence(
-                        "To check, due 2027-03-01: \"$12\" in hub, line 3", "  It costs $12.", "  said in hub.mp4");
+                        "To check, due 2027-03-01: \"$12\" in hub, line 3",
+                        "  It costs $12.",
+                        "  said in hub.mp4, hub.vtt");
         assertThat(BoardJson.of(board).at("/due/0/exports/0").asText()).isEqualTo("hub.mp4");
-        assertThat(new Board(course, board.measured(), board.lessons(), LocalDate.of(2027, 2, 28)).due())
+        assertThat(BoardJson.of(board).at("/due/0/captions/0").asText()).isEqualTo("hub.vtt");
+        assertThat(new Board(course, board.measured(), board.lessons(), board.facts(), LocalDate.of(2027, 2, 28)).due())
                 .isEmpty();
     }
 

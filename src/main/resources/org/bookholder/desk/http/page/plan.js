@@ -6,7 +6,7 @@ import { modules } from './modules.js';
 import { fieldOf } from './options.js';
 import { dayHandle } from './onday.js';
 import { planned } from './planned.js';
-import { byId, el, fill, longDay, said } from './words.js';
+import { byId, dated, el, fill, longDay, said } from './words.js';
 
 const GROUPS = { '': 'The course', recording: 'Recording', editing: 'Editing', costs: 'Costs' };
 let plan = null;
@@ -52,6 +52,7 @@ function show(saved = '') {
     el('p', { class: 'good' }, 'Click the days on which you can record. The lessons that are left are fitted into them.'),
     calendar(),
     moved(),
+    plan.changes?.length ? changes(plan.changes) : '',
     ownHours(),
     ...(plan.plan ? planned(plan.plan, handle) : []),
     calendarFile(),
@@ -86,6 +87,9 @@ async function undo() {
 /** What was moved last, and how to take the last change back. */
 const moved = () => el('p', { id: 'moved', class: 'moved', role: 'status' }, note,
   plan.undo ? el('button', { type: 'button', id: 'plan-undo', onclick: undo }, `Take back: ${undoable(plan.undo)}`) : '');
+
+/** What became of lessons: a first sentence with its list, and one about the last day. */
+const changes = (texts) => el('ul', { id: 'plan-changes', class: 'plan-changes', 'aria-label': 'What moved' }, ...texts.map((text) => el('li', {}, dated(text))));
 
 const titled = (script) => plan.lessons.find((lesson) => lesson.script === script)?.title ?? script;
 
@@ -189,7 +193,7 @@ function day(date) {
   }, String(Number(date.slice(8))));
 }
 
-function line({ path, label, unit, kind, meaning, value }) {
+function line({ path, label, unit, kind, meaning, value, options }) {
   const id = `p-${path.replace(/\W/g, '-')}`;
-  return saving({ id, label, unit, kind, meaning, value }, (text) => told({ do: 'set', path, value: text }, id));
+  return saving({ id, label, unit, kind, meaning, options, value: value || options[0]?.[0] || '' }, (text) => told({ do: 'set', path, value: text }, id));
 }

@@ -26,8 +26,9 @@ function costs({ currency, equipment, hours, hour, own, ownSales, quote, hired, 
     el('p', {}, `One sale brings ${money(price * kept)}: ${Math.round(kept * 100)} % of ${money(price)}.`)];
 }
 
-function sessions({ toRecord, over, sessions: all, free, left, why }, handle) {
+function sessions({ toRecord, over, sessions: all, free, left, why, lost }, handle) {
   return [el('p', {}, toRecord),
+    lost.length ? el('ul', { id: 'lost-days', class: 'plan-changes' }, ...lost.map((text) => el('li', {}, dated(text)))) : '',
     over ? el('p', { class: 'small' }, `${count(over, 'recording day')} ${over === 1 ? 'is' : 'are'} over.`) : '',
     all.length ? el('p', { class: 'small' }, 'Drag a lesson by its handle onto another day, or press the handle.') : '',
     ...all.map((one, i) => session(one, i, handle)),
@@ -37,22 +38,25 @@ function sessions({ toRecord, over, sessions: all, free, left, why }, handle) {
       el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${dated(text)}.`))] : [])];
 }
 
-const session = ({ day, length, reading, slots }, i, handle) => el('div', { class: 'session-day', 'data-day': day },
+const session = ({ day, length, reading, slots, kinds }, i, handle) => el('div', { class: 'session-day', 'data-day': day },
   el('h4', { class: 'list-title' }, day ? said(day, true) : `Session ${i + 1}`, ` · ${length}, of it ${reading} before the camera`),
-  el('ol', { class: 'slots' }, ...slots.map((slot) => el('li', { class: slot.use.toLowerCase() },
+  el('ol', { class: 'slots' }, ...slots.flatMap((slot, at) => [kinds > 1 && newKind(slots, at) ? el('li', { class: 'kind' }, `With ${slot.kind}`) : '', el('li', { class: slot.use.toLowerCase() },
     el('span', { class: 'at' }, slot.at),
     el('span', { class: 'name' }, slot.what || USES[slot.use], slot.chosen ? el('span', { class: 'small' }, ' · your choice') : ''),
-    el('span', { class: 'at' }, slot.length), slot.lesson ? handle({ day }, slot) : ''))));
+    el('span', { class: 'at' }, slot.length), slot.lesson ? handle({ day }, slot) : '')])));
 
-function editing({ toEdit, weeks, usual, forecast, launch, caution, modules }) {
-  return [el('p', {}, `${toEdit}.`),
+/** Whether another kind of lesson begins with a part of a session, so that something has to be set up. */
+const newKind = (slots, at) => slots[at].kind && slots.slice(0, at).findLast(({ kind }) => kind)?.kind !== slots[at].kind;
+
+function editing({ toEdit, weeks, usual, forecast, launch, caution, modules, waiting }) {
+  return [el('p', {}, toEdit),
     el('ol', { class: 'slots weeks' }, ...together(weeks).map(({ begins, idle, finished, rest, begun, hours, lasts }) => el('li', { class: idle ? 'break' : '' },
       el('span', { class: 'at' }, said(begins)),
       el('span', { class: 'name' }, idle ? `waits for the recording${lasts > 1 ? `, ${lasts} weeks` : ''}`
         : [...finished.map((name, i) => (rest && !i ? `rest of ${name}` : name)), begun && `part of ${begun}`].filter(Boolean).join(', ')),
       el('span', { class: 'at' }, idle ? '' : `${hours.toFixed(1)} h`)))),
     modules.length ? el('ul', { class: 'modules-when' }, ...modules.map((text) => el('li', {}, `${dated(text)}.`))) : '',
-    ...[usual, ends(forecast), launch && hoped(launch)].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
+    ...[waiting, usual, ends(forecast), launch && hoped(launch)].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
     caution ? el('p', {}, caution) : ''];
 }
 

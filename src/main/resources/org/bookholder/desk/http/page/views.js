@@ -16,7 +16,7 @@ export const OWN = {
   plan: { key: 'P', title: 'Plan and dates', show: showPlan,
     changed: (home, act, has) => { if (has('course')) showPlan(home); } },
   gate: { key: 'F', title: 'Finished?', show: showGate,
-    changed: (home, act, has) => { if (has('course')) showGate(home); } },
+    changed: (home, act, has) => { if (has('course')) showGate(home, act); } },
   film: { key: 'V', title: 'The film', wide: true, show: showFilm, changed: filmChanged },
   day: { key: 'Y', title: 'The day', wide: true, show: showDay,
     changed: (home, act, has) => { if (has('day', 'course')) showDay(home); } },
