@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -52,7 +53,8 @@ final class HomeServicesTest {
     void theGuideSaysOfEachOptionWhereItIs() throws IOException {
         Map<String, CommandLine> commands = commands();
         assertThat(rows()).isNotEmpty().allSatisfy(row -> {
-            Stream<OptionSpec> options = commands.get(row.group(1)).getCommandSpec().options().stream()
+            CommandLine command = Objects.requireNonNull(commands.get(row.group(1)));
+            Stream<OptionSpec> options = command.getCommandSpec().options().stream()
                     .filter(option -> !option.usageHelp() && !option.versionHelp());
             assertThat(found(OPTION, row.group(4)))
                     .as(row.group(1))
