@@ -24,6 +24,9 @@ public final class HomeStart {
     private static final int LOADS = 9;
     private static final String PAINT = "performance.getEntriesByName('first-contentful-paint')[0]?.startTime";
 
+    private static final String WEIGHT = "[...performance.getEntriesByType('navigation'),"
+        + " ...performance.getEntriesByType('resource')].reduce((sum, file) => sum + file.encodedBodySize, 0) / 1e3";
+
     private HomeStart() {}
 
     /** Measures and prints. */
@@ -64,6 +67,8 @@ public final class HomeStart {
                     shown,
                     whole,
                     processor);
+            System.out.printf(
+                    Locale.ROOT, "  files of the page: %.0f kB%n", ((Number) browser.value(WEIGHT)).doubleValue());
             String page = String.valueOf(browser.value("location.href"));
             System.out.printf(
                     Locale.ROOT,

@@ -138,7 +138,8 @@ const ACTS = [
   { id: 'editor', key: 'W', name: 'For the editor instead', run: () => document.dispatchEvent(new CustomEvent('go', { detail: 'handoff' })) },
 ];
 
-const buttons = () => ACTS.map(({ id, key, name, main, run }) => el('button', { type: 'button', id: `film-${id}`, class: main && 'main', onclick: run },
+/** They stay off until the film is known. */
+const buttons = () => ACTS.map(({ id, key, name, main, run }) => el('button', { type: 'button', id: `film-${id}`, class: main && 'main', disabled: true, onclick: run },
   el('span', {}, name), ' ', el('kbd', {}, key)));
 
 function onKey(event) {
