@@ -5,11 +5,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.FrameMeter;
 import org.bookholder.timing.StreamTime;
 
 /**
  * Finds in the sound where speech really begins and ends near the recognised times. Those can be off by a tenth of a
- * second, and a cut must not fall within a word.
+ * second, and a cut must not fall within a word. Judged by the voice's band alone, so that hum and rumble move no cut.
  */
 final class SpeechEdges {
     private static final StreamTime FRAME = StreamTime.ofSeconds(0.01);
@@ -31,6 +32,9 @@ final class SpeechEdges {
 
     /** The room's level is taken as at most this far below the voice, in dB; anything lower is only codec silence. */
     private static final double DEEPEST = 60;
+
+    /** Frames before what is looked at, in which the filter of the voice's band settles. */
+    private static final int LEAD = 3;
 
     private final TakeSound sound;
 
@@ -107,20 +111,20 @@ final class SpeechEdges {
         if (!from.isBefore(to)) {
             return Optional.empty();
         }
-        return sound.read(take, from, to).map(SpeechEdges::levels).filter(l -> l.count() > 0);
+        return sound.read(take, back(from, LEAD), to)
+                .flatMap(block -> levels(block, from))
+                .filter(l -> l.count() > 0);
     }
 
-    private static Levels levels(AudioBlock block) {
-        int length = (int) FRAME.samples(block.rate());
-        double[] decibels = new double[block.samples().length / length];
-        for (int i = 0; i < decibels.length; i++) {
-            double squares = 1e-3;
-            for (int k = i * length; k < (i + 1) * length; k++) {
-                squares += (double) block.samples()[k] * block.samples()[k];
-            }
-            decibels[i] = 10 * Math.log10(squares / length);
-        }
-        return new Levels(block.start(), decibels);
+    /** The levels from a time on; the sound before it only lets the meter's filter settle. */
+    private static Optional<Levels> levels(AudioBlock block, StreamTime from) {
+        return FrameMeter.voiceBand().hear(block).map(heard -> {
+            long early = Math.max(0, from.since(heard.start()).ticks() + FRAME.ticks() - 1) / FRAME.ticks();
+            int skipped = (int) Math.min(early, heard.decibels().length);
+            double[] decibels = new double[heard.decibels().length - skipped];
+            Arrays.setAll(decibels, i -> heard.decibels()[skipped + i]);
+            return new Levels(heard.start().plus(frames(skipped)), decibels);
+        });
     }
 
     private static StreamTime frames(int count) {
@@ -131,7 +135,7 @@ final class SpeechEdges {
         return time.since(frames(frames));
     }
 
-    /** The level of the sound in frames of a hundredth of a second. */
+    /** The level of the voice's band in frames of a hundredth of a second. */
     private static final class Levels {
         private final StreamTime start;
         private final double[] decibels;

@@ -1,5 +1,7 @@
 package org.bookholder.sound;
 
+import org.bookholder.speech.Biquad;
+
 /**
  * The frequency weighting of ITU-R BS.1770-4: a shelf filter that models the head, and a high-pass. Confined to one
  * thread.
@@ -44,31 +46,5 @@ final class KWeighting {
         double k = Math.tan(Math.PI * PASS_HZ / rate);
         double scale = 1 + k / PASS_Q + k * k;
         return new Biquad(1, -2, 1, 2 * (k * k - 1) / scale, (1 - k / PASS_Q + k * k) / scale);
-    }
-
-    /** A second-order filter, y = b0 x + b1 x' + b2 x'' - a1 y' - a2 y''. */
-    static final class Biquad {
-        final double b0;
-        final double b1;
-        final double b2;
-        final double a1;
-        final double a2;
-        private double first;
-        private double second;
-
-        Biquad(double b0, double b1, double b2, double a1, double a2) {
-            this.b0 = b0;
-            this.b1 = b1;
-            this.b2 = b2;
-            this.a1 = a1;
-            this.a2 = a2;
-        }
-
-        double pass(double sample) {
-            double out = b0 * sample + first;
-            first = b1 * sample - a1 * out + second;
-            second = b2 * sample - a2 * out;
-            return out;
-        }
     }
 }

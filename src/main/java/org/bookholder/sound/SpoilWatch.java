@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.FrameLevels;
+import org.bookholder.speech.FrameMeter;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -35,6 +36,7 @@ public final class SpoilWatch {
 
     private static final double FULL_SCALE = 32_768;
 
+    private final FrameMeter meter = new FrameMeter();
     private final ClippedRuns runs = new ClippedRuns();
     private final HoleFinder holes = new HoleFinder();
     private final byte[] levels = new byte[WINDOW];
@@ -42,13 +44,17 @@ public final class SpoilWatch {
     private StreamTime clippedSince = StreamTime.ZERO;
     private int clipped;
 
+    /** Takes in a block; returns the parts newly found to be unusable, usually none. */
+    public List<Spoil> hear(AudioBlock block) {
+        return hear(block, meter.hear(block));
+    }
+
     /**
-     * Takes in a block that directly follows the previous one.
+     * The same with the levels of the whole sound.
      *
      * @param measured the frames that this block completes, if any
-     * @return parts newly found to be unusable, usually none
      */
-    public List<Spoil> hear(AudioBlock block, Optional<FrameLevels> measured) {
+    List<Spoil> hear(AudioBlock block, Optional<FrameLevels> measured) {
         List<Spoil> spoils = new ArrayList<>();
         short[] samples = block.samples();
         for (int i = 0; i < samples.length; i++) {

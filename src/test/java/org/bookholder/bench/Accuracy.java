@@ -23,8 +23,6 @@ import org.bookholder.testing.FakeAudioSource;
  * anything else is a part of the names of the readings to measure.
  */
 public final class Accuracy {
-    private static final double NOISE_DECIBELS = 15;
-
     private static final List<Flite> VOICES = List.of(
             new Flite("rms", 1.0),
             new Flite("rms", 0.8),
@@ -38,6 +36,27 @@ public final class Accuracy {
     private final List<Composition> recorded = new ArrayList<>();
     private final List<Composition> synthetic = new ArrayList<>();
     private final List<Composition> unknown = new ArrayList<>();
+
+    /** Where readings are read. */
+    private enum Room {
+        QUIET(""),
+        PINK(", pink noise 15 dB"),
+        FAN(", fan 10 dB");
+
+        private final String label;
+
+        Room(String label) {
+            this.label = label;
+        }
+
+        Composition of(Composition reading) {
+            return switch (this) {
+                case QUIET -> reading;
+                case PINK -> reading.inPinkNoise(15);
+                case FAN -> reading.besideAFan(10);
+            };
+        }
+    }
 
     /** The arguments. */
     private record Wish(List<Integer> seeds, boolean details, String only) {
@@ -126,14 +145,13 @@ public final class Accuracy {
         ExecutorService threads =
                 Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
         try {
-            for (boolean noisy : new boolean[] {false, true}) {
-                String room = noisy ? ", pink noise 15 dB" : "";
-                columns.put("recorded" + room, submit(threads, recorded, noisy, this::follow));
-                columns.put("synthetic" + room, submit(threads, synthetic, noisy, this::follow));
+            for (Room room : Room.values()) {
+                columns.put("recorded" + room.label, submit(threads, recorded, r -> follow(room.of(r))));
+                columns.put("synthetic" + room.label, submit(threads, synthetic, r -> follow(room.of(r))));
             }
-            columns.put("a tenth of the words made up", submit(threads, unknown, false, this::follow));
-            columns.put("baseline, recorded", submit(threads, recorded, false, this::baseline));
-            columns.put("baseline, synthetic", submit(threads, synthetic, false, this::baseline));
+            columns.put("a tenth of the words made up", submit(threads, unknown, this::follow));
+            columns.put("baseline, recorded", submit(threads, recorded, this::baseline));
+            columns.put("baseline, synthetic", submit(threads, synthetic, this::baseline));
             List<Score> scores = new ArrayList<>();
             for (List<Future<Score>> column : columns.values()) {
                 Score sum = new Score();
@@ -153,11 +171,8 @@ public final class Accuracy {
         Score of(Composition reading);
     }
 
-    private static List<Future<Score>> submit(
-            ExecutorService threads, List<Composition> readings, boolean noisy, Follow follow) {
-        return readings.stream()
-                .map(r -> threads.submit(() -> follow.of(noisy ? r.inPinkNoise(NOISE_DECIBELS) : r)))
-                .toList();
+    private static List<Future<Score>> submit(ExecutorService threads, List<Composition> readings, Follow follow) {
+        return readings.stream().map(r -> threads.submit(() -> follow.of(r))).toList();
     }
 
     private Score follow(Composition reading) {

@@ -22,6 +22,7 @@ final class AccuracyFloorsTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
     private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
     private static final double NOISE_DECIBELS = 15;
+    private static final double FAN_DECIBELS = 10;
 
     @Test
     void recordedReadingsReachTheirFloors() throws Exception {
@@ -38,6 +39,13 @@ final class AccuracyFloorsTest {
         Voice voice = new Flite("rms", 1.0).lessons(HOME.resolve("demo-scripts"));
         assertReaches(
                 "noisy", List.of(Composer.compose(voice, 20, Recipe.quick(), 1).inPinkNoise(NOISE_DECIBELS)));
+    }
+
+    @Test
+    void aRecordedReadingBesideAFanReachesItsFloors() throws Exception {
+        Needs.file(Recordings.PROMPTS, "Debian packages asterisk-core-sounds-en and asterisk-core-sounds-en-g722");
+        Composition prompts = Composer.compose(Recordings.prompts(), 60, Recipe.quick(), 1);
+        assertReaches("fan", List.of(prompts.besideAFan(FAN_DECIBELS)));
     }
 
     private static void assertReaches(String column, List<Composition> readings) throws ProblemException, IOException {

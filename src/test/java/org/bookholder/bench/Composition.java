@@ -32,8 +32,18 @@ final class Composition {
 
     /** The same reading in a noisy room; see {@link Noise#over}. */
     Composition inPinkNoise(double decibels) {
-        short[] noisy = Noise.over(sound, speechRms, decibels, new Random(seed));
-        return new Composition(name + " in noise", script, noisy, speechRms, truth, seed);
+        return with(Noise.pink(sound.length, new Random(seed)), decibels, "in noise");
+    }
+
+    /** The same reading beside a fan; see {@link Noise#low}. */
+    Composition besideAFan(double decibels) {
+        return with(Noise.low(sound.length, new Random(seed)), decibels, "beside a fan");
+    }
+
+    /** The same reading with a noise, as long as its sound, {@code decibels} below the voice. */
+    Composition with(double[] noise, double decibels, String where) {
+        short[] noisy = Noise.over(sound, speechRms, decibels, noise);
+        return new Composition(name + " " + where, script, noisy, speechRms, truth, seed);
     }
 
     String name() {

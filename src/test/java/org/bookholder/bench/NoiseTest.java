@@ -22,10 +22,22 @@ final class NoiseTest {
         }
     }
 
+    /** Brown noise has half the power in each octave of that below it: 6 dB less density, over twice the width. */
+    @Test
+    void lowNoiseFallsBySixDecibelsAnOctave() {
+        double[] noise = Noise.low(1 << 18, new Random(1));
+        double middle = octave(noise, 500);
+        for (double hertz : new double[] {125, 250, 1_000, 2_000}) {
+            assertThat(10 * Math.log10(octave(noise, hertz) / middle))
+                    .as("dB at %f Hz", hertz)
+                    .isCloseTo(-10 * Math.log10(hertz / 500), within(2.0));
+        }
+    }
+
     @Test
     void noiseIsMixedAtTheRequestedDistanceBelowTheVoice() {
         short[] silence = new short[Sound.RATE];
-        short[] noisy = Noise.over(silence, 1_000, 15, new Random(2));
+        short[] noisy = Noise.over(silence, 1_000, 15, Noise.pink(silence.length, new Random(2)));
         assertThat(20 * Math.log10(1_000 / Sound.rms(Sound.asDoubles(noisy)))).isCloseTo(15, within(0.1));
     }
 

@@ -154,6 +154,22 @@ final class SpeechEdgesTest {
         assertThat(edges(t -> true).quietest(1, s(2.995), s(3.025))).isEqualTo(s(3.01));
     }
 
+    /** A voice from 1 to 2 s, in a hum of about half its amplitude. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.85, 1.0, 1.1})
+    void aHumMovesNoCut(double recognised) throws ProblemException {
+        Random random = new Random(4);
+        short[] samples = new short[3 * RATE];
+        for (int i = 0; i < samples.length; i++) {
+            boolean spoken = i >= RATE && i < 2 * RATE;
+            double hum = 3_000 * Math.sin(2 * Math.PI * 50 * i / RATE) + 1_000 * Math.sin(2 * Math.PI * 100 * i / RATE);
+            samples[i] = (short) (hum + random.nextGaussian() * (spoken ? 3_000 : 6));
+        }
+        SpeechEdges edges = new SpeechEdges(recording(samples));
+        assertThat(edges.onset(1, s(recognised), s(0.2)).seconds()).isCloseTo(1, within(0.0201));
+        assertThat(edges.offset(1, s(recognised + 0.95), s(2.9)).seconds()).isCloseTo(2, within(0.0201));
+    }
+
     private static SpeechEdges edges(DoublePredicate spoken) {
         return new SpeechEdges(Sounds.of(3, t -> spoken.test(t) ? 6000 : 12));
     }
@@ -165,6 +181,10 @@ final class SpeechEdgesTest {
         for (int i = 0; i < samples.length; i++) {
             samples[i] = (short) (random.nextGaussian() * (12 + amplitude.applyAsDouble((double) i / RATE)) / 2);
         }
+        return recording(samples);
+    }
+
+    private static TakeSound recording(short[] samples) {
         return (take, from, to) -> {
             int first = (int) from.samples(RATE);
             int beyond = (int) Math.min(samples.length, to.samples(RATE));

@@ -8,7 +8,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.speech.FrameMeter;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.Spoken;
 import org.bookholder.testing.Wav;
@@ -24,10 +23,8 @@ final class SpoilWatchTest {
 
     private static List<Spoil> watched(short[] samples) {
         SpoilWatch watch = new SpoilWatch();
-        FrameMeter meter = new FrameMeter();
         List<Spoil> spoils = new ArrayList<>();
-        FakeAudioSource.blocks(RATE, StreamTime.ofSeconds(100), samples)
-                .forEach(b -> spoils.addAll(watch.hear(b, meter.hear(b))));
+        FakeAudioSource.blocks(RATE, StreamTime.ofSeconds(100), samples).forEach(b -> spoils.addAll(watch.hear(b)));
         return spoils;
     }
 

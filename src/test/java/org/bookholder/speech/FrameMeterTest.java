@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.testing.Wav;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 
@@ -25,6 +26,31 @@ final class FrameMeterTest {
         short[] offset = new short[320];
         Arrays.fill(offset, (short) 5000);
         assertThat(decibels(16_000, 0, offset)).containsExactly(FrameLevels.SILENCE, FrameLevels.SILENCE);
+    }
+
+    /** A loud hum, and a soft tone of a voice's pitch and more over it. */
+    @Test
+    void aHumIsNotHeardInTheVoiceBand() {
+        FrameMeter voice = FrameMeter.voiceBand();
+        short[] hum = Wav.sine(50, 0.3, 16_000, 1);
+        short[] both = hum.clone();
+        short[] tone = Wav.sine(1_000, 0.01, 16_000, 1);
+        for (int i = 0; i < both.length; i++) {
+            both[i] += tone[i];
+        }
+        assertThat(level(voice.hear(block(16_000, 0, hum)))).isBetween(-65.0, -55.0);
+        assertThat(level(FrameMeter.voiceBand().hear(block(16_000, 0, both)))).isBetween(-44.0, -42.0);
+        assertThat(level(meter.hear(block(16_000, 0, both)))).isBetween(-22.0, -20.0);
+    }
+
+    @Test
+    void theVoiceBandBeginsAfreshAfterAGap() {
+        FrameMeter voice = FrameMeter.voiceBand();
+        short[] offset = new short[1_600];
+        Arrays.fill(offset, (short) 5_000);
+        voice.hear(block(16_000, 0, new short[1_600]));
+        assertThat(voice.hear(block(16_000, 5, offset)).orElseThrow().decibels())
+                .containsOnly(FrameLevels.SILENCE);
     }
 
     @Test
@@ -57,6 +83,16 @@ final class FrameMeterTest {
         meter.hear(block(16_000, 0, new short[1_600]));
         assertThat(meter.hear(block(16_000, 5, new short[1_600])).map(FrameLevels::start))
                 .hasValue(StreamTime.ofSeconds(5));
+    }
+
+    /** The mean of the frames after the first tenth of a second, in dBFS. */
+    private static double level(Optional<FrameLevels> levels) {
+        byte[] frames = levels.orElseThrow().decibels();
+        double sum = 0;
+        for (int i = 10; i < frames.length; i++) {
+            sum += frames[i];
+        }
+        return sum / (frames.length - 10);
     }
 
     private byte[] decibels(int rate, double start, short[] samples) {

@@ -5,10 +5,11 @@ import org.bookholder.speech.FrameLevels;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The level of each frame of a take, and which frames are voice.
+ * The level of each frame of a take in the voice's band, and which frames are voice.
  *
- * <p>A frame is voice if it is clearly louder than the room: its level must lie a certain part of the way from the
- * quiet frames around it to the loud ones.
+ * <p>While a take runs, a frame is voice if it is clearly louder than the room: its level must lie a certain part of the
+ * way from the quiet frames before it to the loud ones. Afterwards the bounds of what was said are looked for in {@link
+ * NearbyNoise}, which is the room as it is just there.
  */
 public final class Loudness {
     private static final int WINDOW = 10 * FrameLevels.PER_SECOND;
@@ -23,21 +24,27 @@ public final class Loudness {
      * To be voice, a frame must reach this part of the way from the room's level to the voice's, and at least so many
      * dB above the room.
      */
-    private static final double PART = 0.2;
+    private static final double PART = 0.15;
 
-    private static final int LEAST_DB = 4;
+    private static final int LEAST_DB = 3;
 
-    /** Frames of silence that can occur within speech: the closure of a stop consonant. */
-    private static final int GAP = 10;
+    /**
+     * Frames of silence that can occur within speech: the closure of a stop consonant lasts up to a tenth of a second, of
+     * which the sounds on both sides cover a part.
+     */
+    private static final int GAP = 10 - 2 * NearbyNoise.AROUND;
 
     /** Frames by which a recogniser may report the beginning of a word too early or its end too late. */
     private static final int INWARD = 20;
 
-    /** Frames kept on both sides of the voice, so that no soft beginning is cut off. */
-    private static final int MARGIN = 5;
+    /** Frames kept on both sides of the voice, so that no soft beginning is cut off; its first sound covers a part of them. */
+    private static final int MARGIN = 5 - NearbyNoise.AROUND;
 
     /** How far below its loud frames a voice may fall and still count as voice, in dB. */
     private static final int SPEECH_DB = 18;
+
+    /** Noise is at least so far below the loud frames around it, in dB: what is louder is more voice. */
+    private static final int LEAST_CONTRAST = 10;
 
     /** Frames of silence that are a pause (250 ms, as in Goldman-Eisler 1968). */
     private static final int PAUSE = FrameLevels.PER_SECOND / 4;
@@ -132,9 +139,11 @@ public final class Loudness {
         if (to <= from) {
             return new Stretch(first, last);
         }
-        int threshold = notRoom(from, to);
-        int begin = edge(from, -1, to, Math.max(index(after), 0), threshold);
-        int end = edge(to, 1, from, Math.min(index(before), length) - 1, threshold);
+        int most = loud(Math.max(0, from - WINDOW / 2), Math.min(length, to + WINDOW / 2)) - LEAST_CONTRAST;
+        NearbyNoise noiseBefore = NearbyNoise.beside(from, -1, frames, length, most);
+        NearbyNoise noiseAfter = NearbyNoise.beside(to, 1, frames, length, most);
+        int begin = edge(from, -1, to, Math.max(index(after), 0), noiseBefore);
+        int end = edge(to, 1, from, Math.min(index(before), length) - 1, noiseAfter);
         return begin < end ? new Stretch(time(begin), time(end + 1)) : new Stretch(first, last);
     }
 
@@ -187,6 +196,11 @@ public final class Loudness {
         return Math.max(room + LEAST_DB, percentile(around, VOICE_SHARE, last - first) - SPEECH_DB);
     }
 
+    /** The level of the loud frames of a stretch. */
+    private int loud(int first, int last) {
+        return percentile(counts(first, last), VOICE_SHARE, last - first);
+    }
+
     private int[] counts(int first, int last) {
         int[] around = new int[LEVELS];
         for (int i = first; i < last; i++) {
@@ -195,30 +209,23 @@ public final class Loudness {
         return around;
     }
 
-    /** The level at or above which frames of a stretch are more than the room alone. */
-    private int notRoom(int from, int to) {
-        int last = Math.min(length, to + WINDOW / 2);
-        int first = Math.max(0, from - WINDOW / 2);
-        return percentile(counts(first, last), ROOM_SHARE, last - first) + LEAST_DB;
-    }
-
     /**
      * The outermost frame of voice, searching outwards from {@code word} to {@code limit}, plus a small margin. Gaps as
      * short as a stop consonant's do not count as silence. If the frame {@code word} is itself silent, the word's sound
      * lies further in, but not beyond the frame {@code other} at the other end of the speech.
      */
-    private int edge(int word, int direction, int other, int limit, int threshold) {
+    private static int edge(int word, int direction, int other, int limit, NearbyNoise noise) {
         int edge = word;
         int inward = 0;
-        while (frames[edge] < threshold && edge != other && inward++ < INWARD) {
+        while (noise.drowns(edge) && edge != other && inward++ < INWARD) {
             edge -= direction;
         }
-        if (frames[edge] < threshold) {
+        if (noise.drowns(edge)) {
             return word;
         }
         int silent = 0;
         for (int i = edge; (limit - i) * direction >= 0 && silent <= GAP; i += direction) {
-            silent = frames[i] < threshold ? silent + 1 : 0;
+            silent = noise.drowns(i) ? silent + 1 : 0;
             edge = silent == 0 ? i : edge;
         }
         int margin = Math.min(MARGIN, Math.max(0, (limit - edge) * direction));

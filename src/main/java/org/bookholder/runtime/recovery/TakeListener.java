@@ -42,7 +42,7 @@ final class TakeListener {
     private final TakeAudio openAudio;
     private final Follower follower;
     private final EvidenceOrder order = new EvidenceOrder(EnumSet.allOf(EarKind.class));
-    private final FrameMeter frames = new FrameMeter();
+    private final FrameMeter frames = FrameMeter.voiceBand();
     private final SpoilWatch watch = new SpoilWatch();
     private final List<Spoil> lost;
     private final SpoiledLines spoiled = new SpoiledLines();
@@ -83,7 +83,8 @@ final class TakeListener {
         found.addAll(
                 follower.startTake(take.number(), take.start(), take.started().from()));
         try (Ear open = ears.openEar(audio.rate());
-                @Nullable Ear expecting = ScriptGrammar.of(script)
+                @Nullable
+                        Ear expecting = ScriptGrammar.of(script)
                                 .map(words -> ears.scriptEar(words, audio.rate()))
                                 .orElse(null)) {
             Optional<AudioBlock> block = audio.read(audio.rate() / SCRIPT_BLOCKS);
@@ -112,7 +113,7 @@ final class TakeListener {
         levels.ifPresent(l -> tell(order.add(new Evidence(l.end(), Kind.LEVELS, f -> f.hear(l)))));
         if (lost.stream()
                 .noneMatch(gap -> gap.within(block.start(), block.end()).ticks() > 0)) {
-            watch.hear(block, levels).forEach(spoiled::add);
+            watch.hear(block).forEach(spoiled::add);
         }
         if (ear != null) {
             report(ear.hear(block));

@@ -35,7 +35,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private final Optional<SavingReports> saving;
     private final LongSupplier nanoTime;
     private final int rate;
-    private final FrameMeter frames = new FrameMeter();
+    private final FrameMeter frames = FrameMeter.voiceBand();
     private final SoundWatch watch;
     private final Lateness lateness;
     private AudioSource source;
@@ -120,7 +120,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         Optional<FrameLevels> levels = frames.hear(block);
         hand(block, levels);
         if (!lost) {
-            watch.spoiled(block, levels).forEach(this::spoiled);
+            watch.spoiled(block).forEach(this::spoiled);
         }
         for (SoundLevel level : watch.levels(block)) {
             tell(new SessionEvent.SoundMeasured(level.end(), level.rms(), level.peak(), level.clipped()));

@@ -1,12 +1,10 @@
 package org.bookholder.runtime.take;
 
 import java.util.List;
-import java.util.Optional;
 import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.sound.Spoil;
 import org.bookholder.sound.SpoilWatch;
 import org.bookholder.speech.AudioBlock;
-import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.SoundLevel;
 import org.bookholder.speech.SoundMeter;
 
@@ -29,7 +27,7 @@ final class SoundWatch {
     }
 
     /** The spoiled stretches found. */
-    List<Spoil> spoiled(AudioBlock block, Optional<FrameLevels> levels) {
-        return work.get(() -> spoils.hear(block, levels), List.of());
+    List<Spoil> spoiled(AudioBlock block) {
+        return work.get(() -> spoils.hear(block), List.of());
     }
 }

@@ -76,6 +76,26 @@ final class LoudnessTest {
     }
 
     @Test
+    void aFanThatIsSwitchedOnMovesNoBound() {
+        sounds(ROOM, 4);
+        sounds((byte) -40, 3);
+        sounds(VOICE, 2);
+        sounds((byte) -40, 3);
+        sounds(ROOM, 4);
+        Loudness.Stretch bounds = loudness.around(at(7.1), at(8.9), at(0), at(16));
+        assertThat(bounds).isEqualTo(new Loudness.Stretch(at(6.95), at(9.05)));
+    }
+
+    @Test
+    void aSoftSoundJustAboveTheNoiseBelongsToTheWord() {
+        sounds(ROOM, 2);
+        sounds((byte) (ROOM + 3), 0.2);
+        sounds(VOICE, 2);
+        sounds(ROOM, 2);
+        assertThat(loudness.around(at(2.3), at(4), at(0), at(6)).start()).isBetween(at(1.95), at(2));
+    }
+
+    @Test
     void boundsMoveInwardWhereTheRecogniserPutAWordIntoSilence() {
         sounds(ROOM, 2);
         sounds(VOICE, 2);
