@@ -64,7 +64,7 @@ final class CourseCommand implements Callable<Integer> {
         @Option(
                 names = "--edited",
                 paramLabel = "LESSON",
-                description = "Mark a lesson, by its name or number, as edited.")
+                description = "Mark a lesson, by its name, title or number, as edited.")
         private @Nullable String done;
 
         @Option(names = "--not-edited", paramLabel = "LESSON", description = "Take that back.")
@@ -116,7 +116,8 @@ final class CourseCommand implements Callable<Integer> {
                     fact,
                     "write the lesson's name or number, a colon and the line, as in 14:3");
         }
-        new EditMarks(here, place).lookedAt(parts.group(1), Integer.parseInt(parts.group(2)), right != null);
+        EditMarks marks = new EditMarks(here, place);
+        marks.lookedAt(marks.meant(parts.group(1)), Integer.parseInt(parts.group(2)), right != null);
     }
 
     private void mark(Path place) throws ProblemException {
@@ -132,7 +133,8 @@ final class CourseCommand implements Callable<Integer> {
         }
         String name = done == null ? undone : done;
         if (name != null) {
-            new EditMarks(here, place).edited(name, done != null, hours == null ? 0 : hours);
+            EditMarks marks = new EditMarks(here, place);
+            marks.edited(marks.meant(name), done != null, hours == null ? 0 : hours);
         }
     }
 }

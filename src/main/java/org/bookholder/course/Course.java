@@ -79,13 +79,24 @@ public record Course(
                 .max(Comparator.comparingInt(lesson -> lesson.name().length()));
     }
 
-    /** The lesson of that name or number; empty if there is none. */
-    public Optional<Lesson> lesson(String nameOrNumber) {
-        return lessons.stream()
-                .filter(lesson -> lesson.name().equals(nameOrNumber)
-                        || String.valueOf(lesson.file().getFileName()).equals(nameOrNumber)
-                        || Integer.toString(lesson.number()).equals(nameOrNumber))
-                .findFirst();
+    /** The lesson of that name; empty if there is none. */
+    public Optional<Lesson> lesson(String name) {
+        return lessons.stream().filter(lesson -> lesson.name().equals(name)).findFirst();
+    }
+
+    /**
+     * The lessons that a person may mean: those of that name, file, title, place in the course, or number in the name of the file, so that "14"
+     * is both the fourteenth lesson and lesson-14.
+     */
+    public List<Lesson> meant(String said) {
+        String plain = said.strip();
+        boolean isNumber = plain.matches("\\d+");
+        List<Lesson> named = lessons.stream()
+                .filter(lesson -> !isNumber && lesson.isNamed(plain))
+                .toList();
+        return named.isEmpty()
+                ? lessons.stream().filter(lesson -> lesson.isCalled(plain)).toList()
+                : named;
     }
 
     /** Why lessons can't be read, one line each. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The single values that can be written about a course, in plain words. */
 final class CourseFields {
@@ -35,7 +36,13 @@ final class CourseFields {
 
     /** All, in the order in which they are shown. */
     static List<Known> all() {
-        List<Known> all = new ArrayList<>(List.of(
+        return Stream.of(recording(), editing(), goingOut())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<Known> recording() {
+        return List.of(
                 text("title", "Title of the course", "If empty, the name of its folder."),
                 number("pace", "Target pace", "words a minute", "For scripts that set none themselves."),
                 new Known("recording/from", "The day begins at", "", CourseFile.Kind.TIME, "If empty, 10:00."),
@@ -57,7 +64,11 @@ final class CourseFields {
                                         ReadingOrder::label,
                                         ReadingOrder::words,
                                         (one, other) -> one,
-                                        LinkedHashMap::new))),
+                                        LinkedHashMap::new))));
+    }
+
+    private static List<Known> editing() {
+        List<Known> all = new ArrayList<>(List.of(
                 date("editing/from", "First day of editing", ""),
                 number("editing/hours a week", "Time for editing", "hours a week", ""),
                 number("editing/lessons a week", "Lessons edited, at most", "a week", ""),
@@ -79,7 +90,11 @@ final class CourseFields {
                     "hours for each finished minute",
                     "Only if you know it. If empty, a tenth of the hours above."));
         }
-        all.addAll(List.of(
+        return all;
+    }
+
+    private static List<Known> goingOut() {
+        return List.of(
                 text(
                         "delivery",
                         "Delivery profile",
@@ -92,8 +107,7 @@ final class CourseFields {
                 number("costs/hour", "An hour of your own work", MONEY, ""),
                 number("costs/hired course", "Having it all edited by others", MONEY, "A quote for the whole course."),
                 number("costs/hired lesson", "Or each lesson", MONEY, "A quote for one lesson."),
-                number("costs/kept", "What you keep of the price", PERCENT, "If empty, all of it.")));
-        return all;
+                number("costs/kept", "What you keep of the price", PERCENT, "If empty, all of it."));
     }
 
     /** The one at a path. */

@@ -1,8 +1,10 @@
 package org.bookholder.course;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.bookholder.files.FileNames;
 import org.bookholder.script.model.Script;
 
@@ -18,6 +20,8 @@ import org.bookholder.script.model.Script;
  */
 public record Lesson(
         int number, String name, Path file, Script script, LessonKind kind, Optional<CourseModule> module) {
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
+
     /** A lesson that stands in no module. */
     public Lesson(int number, Path file, Script script, LessonKind kind) {
         this(number, FileNames.stem(file), file, script, kind, Optional.empty());
@@ -31,6 +35,30 @@ public record Lesson(
     /** The title. */
     public String title() {
         return script.title();
+    }
+
+    /** Whether a person may mean this lesson: by its name, file or title, or by a number. */
+    boolean isCalled(String said) {
+        return isNamed(said) || title().equalsIgnoreCase(said) || isNumbered(said);
+    }
+
+    /** Whether this is its name, or the name of its file. */
+    boolean isNamed(String said) {
+        return name.equalsIgnoreCase(said) || String.valueOf(file.getFileName()).equalsIgnoreCase(said);
+    }
+
+    /** Whether this is its place in the course, or the first or last number in the name of its file. */
+    private boolean isNumbered(String said) {
+        if (!NUMBER.matcher(said).matches()) {
+            return false;
+        }
+        List<Integer> numbers = NUMBER.matcher(FileNames.stem(file))
+                .results()
+                .map(found -> Integer.valueOf(found.group()))
+                .toList();
+        int wanted = Integer.parseInt(said);
+        return number == wanted
+                || (!numbers.isEmpty() && (numbers.get(0) == wanted || numbers.get(numbers.size() - 1) == wanted));
     }
 
     /** Whether a file has this lesson's name: exactly, or followed by a character that is not a letter or digit. */

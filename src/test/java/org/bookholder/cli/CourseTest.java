@@ -71,6 +71,13 @@ final class CourseTest {
     }
 
     @Test
+    void anAmbiguousLessonIsAskedBack() {
+        files.lesson("part-1", "A lesson of another number.");
+        refuses("'1' may be any of 2 lessons", "course", files.path().toString(), "--edited", "1");
+        assertThat(files.path().resolve("progress.json")).doesNotExist();
+    }
+
+    @Test
     void writesAPage() {
         Path page = folder.resolve("board.html");
         assertThat(program.run("course", files.path().toString(), "--page", page.toString()))

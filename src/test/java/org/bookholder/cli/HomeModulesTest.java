@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
@@ -88,6 +90,24 @@ final class HomeModulesTest {
         browser.until("document.querySelector('#new-module')");
         browser.type("#new-module", title);
         browser.press(Keys.ENTER);
+    }
+
+    @Test
+    void aDayOnWhichNothingWasRecordedIsSaidTodayAndInThePlan() throws IOException {
+        LocalDate lost = LocalDate.now(ZoneOffset.UTC).minusDays(1);
+        LocalDate next = LocalDate.now(ZoneOffset.UTC).plusDays(7);
+        Files.writeString(
+                yaml,
+                "lessons: [a.md, {script: b.md, kind: slides}, c.md]\nrecording: {days: [" + lost + ", " + next
+                        + "]}\n");
+        browser.until("document.querySelector('#lost')?.textContent.startsWith('Nothing was recorded on ')");
+        assertThat(browser.seriousFaults()).isEmpty();
+        browser.click("#lost a");
+        browser.until("document.querySelector('#lost-days')?.textContent.includes('A rope: ')");
+        assertThat(browser.text("#plan .session-day"))
+                .contains("With the presenter alone", "With half of it slides or stills");
+        browser.lookAtEverySize("home-plan-lost");
+        assertThat(browser.errors()).isEmpty();
     }
 
     @Test

@@ -115,6 +115,19 @@ final class CourseReaderTest {
     }
 
     @Test
+    void aNumberMayMeanThePlaceOrTheFile() {
+        files.lesson("lesson-2", "Here is the tyre.");
+        // In order: lesson-2, lesson-9, lesson-10.
+        Course course = files.read();
+        assertThat(course.meant("2")).extracting(Lesson::name).containsExactly("lesson-2", "lesson-9");
+        assertThat(course.meant("09")).extracting(Lesson::name).containsExactly("lesson-9");
+        assertThat(course.meant("1")).extracting(Lesson::name).containsExactly("lesson-2");
+        assertThat(course.meant("lesson-10.md")).extracting(Lesson::name).containsExactly("lesson-10");
+        assertThat(course.meant("Lesson-9")).hasSize(1);
+        assertThat(course.meant("the tyre")).isEmpty();
+    }
+
+    @Test
     void foldersBesideTheCoursesFileAreModules() {
         CourseFolder other = new CourseFolder(folder.resolve("other"));
         other.file(Course.FILE, "title: Knots\nkinds: {02-first-knots/01-start.md: slides}\n");

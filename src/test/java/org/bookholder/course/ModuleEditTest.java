@@ -97,13 +97,14 @@ final class ModuleEditTest {
         modules.move("c.md", 1, 1);
         assertThat(course.read().in(Optional.of(new CourseModule(2, "Two")))).isEmpty();
         modules.move("a.md", 2, 0);
-        assertThat(yaml)
-                .hasContent("modules:\n"
-                        + "  - title: One\n"
-                        + "    lessons: [c.md, b.md]\n"
-                        + "  - title: Two\n"
-                        + "    lessons:\n"
-                        + "      - a.md\n");
+        assertThat(yaml).hasContent("""
+            modules:
+              - title: One
+                lessons: [c.md, b.md]
+              - title: Two
+                lessons:
+                  - a.md
+            """);
         modules.move("a.md", 0, 0);
         modules.remove(2);
         assertThat(yaml).hasContent("modules:\n  - title: One\n    lessons: [c.md, b.md]\nlessons:\n  - a.md\n");
@@ -137,14 +138,15 @@ final class ModuleEditTest {
     void aNewLessonComesIntoTheLastModule() throws ProblemException, IOException {
         Files.writeString(yaml, "lessons: [a.md]\nmodules:\n  - title: One\n    lessons: [b.md]\n  - title: Two\n");
         new CourseFile(folder).addLessons(List.of("c.md", "b.md"));
-        assertThat(yaml)
-                .hasContent("lessons: [a.md]\n"
-                        + "modules:\n"
-                        + "  - title: One\n"
-                        + "    lessons: [b.md]\n"
-                        + "  - title: Two\n"
-                        + "    lessons:\n"
-                        + "      - c.md\n");
+        assertThat(yaml).hasContent("""
+            lessons: [a.md]
+            modules:
+              - title: One
+                lessons: [b.md]
+              - title: Two
+                lessons:
+                  - c.md
+            """);
         new CourseFile(folder).setKind("c.md", LessonKind.MOVING);
         assertThat(course.read().lessons().get(2).kind()).isEqualTo(LessonKind.MOVING);
     }

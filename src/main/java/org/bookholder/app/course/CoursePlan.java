@@ -1,9 +1,7 @@
 package org.bookholder.app.course;
 
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.course.Course;
@@ -26,15 +24,11 @@ public record CoursePlan(CourseStatus status, ZoneId zone) {
 
     /** What the days have changed on which nothing was recorded since the last recording; empty if there were none. */
     Optional<PlanChange> lostDays() {
-        Optional<LocalDate> recorded = status.board().lessons().stream()
-                .flatMap(state -> state.recording().last().stream())
-                .max(Comparator.naturalOrder())
-                .map(when -> LocalDate.ofInstant(when, zone));
         return PlanChange.byLostDays(
                 status.works().works(),
                 status.course().shooting(),
                 status.terms(),
-                recorded,
+                status.board().lastRecorded(zone),
                 status.board().today(),
                 status.plan());
     }
@@ -48,8 +42,12 @@ public record CoursePlan(CourseStatus status, ZoneId zone) {
     public List<String> lines() {
         Course course = status.course();
         List<EditTask> tasks = EditTasks.of(status.board(), zone);
-        List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms()));
-        lostDays().ifPresent(change -> change.sentences(name -> name).forEach(text -> lines.addAll(Text.wrap(text))));
+        List<String> lines = new ArrayList<>();
+        lostDays().ifPresent(change -> {
+            change.sentences(name -> name).forEach(text -> lines.addAll(Text.wrap(text)));
+            lines.add("");
+        });
+        lines.addAll(PlanText.of(status.works(), status.plan(), status.terms()));
         lines.add("");
         lines.addAll(EditText.of(tasks, course.editing(), status.board().today()));
         modules(tasks).forEach(module -> lines.addAll(Text.wrap(module.text() + ".")));

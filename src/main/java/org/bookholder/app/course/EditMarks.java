@@ -102,6 +102,29 @@ public final class EditMarks {
         before.pop();
     }
 
+    /**
+     * The name of the lesson that a person means by a name, a title or a number.
+     *
+     * @throws ProblemException if there is none, or more than one
+     */
+    public String meant(String said) throws ProblemException {
+        Course course = CourseReader.readable(folder);
+        List<Lesson> meant = course.meant(said);
+        if (meant.size() > 1) {
+            throw new ProblemException(
+                    "'" + said + "' may be any of " + meant.size() + " lessons",
+                    folder.toString(),
+                    "write which one: "
+                            + String.join(
+                                    ", or ",
+                                    meant.stream()
+                                            .map(lesson -> lesson.name() + " (number " + lesson.number() + ", "
+                                                    + lesson.title() + ")")
+                                            .toList()));
+        }
+        return meant.isEmpty() ? lesson(said).name() : meant.get(0).name();
+    }
+
     private Lesson lesson(String name) throws ProblemException {
         Course course = CourseReader.readable(folder);
         return course.lesson(name)

@@ -105,10 +105,7 @@ final class HomeActions {
             }
             case "order" -> order(asked);
             case "looked_at", "not_looked_at" -> {
-                String course = courses.seen().name();
-                Optional<String> trouble = courses.desk(course).flatMap(desk -> desk.act(asked.toString()));
-                courses.look();
-                return trouble;
+                return lookedAt(asked);
             }
             case "end_reading" -> reading.end();
             case "dismiss" -> reading.dismiss();
@@ -132,6 +129,14 @@ final class HomeActions {
             }
         }
         return Optional.empty();
+    }
+
+    /** A decision about a fact is one of the course's marks. */
+    private Optional<String> lookedAt(JsonNode asked) {
+        String course = courses.seen().name();
+        Optional<String> trouble = courses.desk(course).flatMap(desk -> desk.act(asked.toString()));
+        courses.look();
+        return trouble;
     }
 
     /** A mistake in one of the course's files is told with its place, as everywhere else. */

@@ -22,6 +22,7 @@ import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.LessonState;
+import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.PlannedSession.Slot;
 import org.bookholder.course.shoot.RecordingTask;
@@ -67,6 +68,11 @@ final class TodayJson {
         json.put("title", board.course().title());
         json.put("finished", board.finished());
         BoardJson.facts(json.putArray("due"), board.due());
+        ArrayNode lost = json.putArray("lost");
+        if (!course.status().works().works().isEmpty()) {
+            PlanChange.lostDays(course.status().course().shooting(), board.lastRecorded(setting.zone()), board.today())
+                    .forEach(date -> lost.add(date.toString()));
+        }
         BoardJson.facts(json.putArray("lookedAt"), board.lookedAt());
         ArrayNode steps = json.putArray("steps");
         LessonSteps.NAMES.forEach(steps::add);

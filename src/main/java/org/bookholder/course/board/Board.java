@@ -1,6 +1,7 @@
 package org.bookholder.course.board;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -69,6 +70,14 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
                 (int) course.unreadable().stream()
                         .filter(lesson -> lesson.module().equals(module))
                         .count());
+    }
+
+    /** The day on which something was recorded last; empty if nothing was. */
+    public Optional<LocalDate> lastRecorded(ZoneId zone) {
+        return lessons.stream()
+                .flatMap(state -> state.recording().last().stream())
+                .max(Comparator.naturalOrder())
+                .map(when -> LocalDate.ofInstant(when, zone));
     }
 
     /** The first unfinished lesson; empty if the course is finished. */

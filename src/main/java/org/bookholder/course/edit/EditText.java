@@ -5,9 +5,11 @@ import java.text.DecimalFormatSymbols;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.bookholder.course.Costs;
 import org.bookholder.course.Editing;
 import org.bookholder.course.EditingRate;
@@ -124,18 +126,13 @@ public final class EditText {
 
     /** Where the hours and the limits of a week come from. */
     public static String sources(Editing editing, List<EditTask> tasks) {
-        StringBuilder text = new StringBuilder("How long an edit takes: ");
-        for (LessonKind kind : LessonKind.values()) {
-            EditingRate rate = editing.rates().getOrDefault(kind, kind.rate());
-            text.append("with ").append(kind.words()).append(' ');
-            text.append(
-                    rate.least() > 0
-                            ? number(rate.least()) + " h for a lesson of up to ten minutes, "
-                            : number(rate.perMinute()) + " h for each minute, ");
-        }
-        text.append(
-                "and more for a longer one. Unless you set them yourself these are the hours of a university's course"
-                        + " team (Crosslin, Creating Online Learning Experiences, ch. 10: trade practice). ");
+        String kinds = Arrays.stream(LessonKind.values())
+                .map(kind -> rate(editing.rates().getOrDefault(kind, kind.rate())) + " with " + kind.words())
+                .collect(Collectors.joining(", "));
+        StringBuilder text = new StringBuilder("To edit a lesson takes " + kinds
+                + "; a longer lesson takes more in proportion. Unless you set them yourself these are the hours of a"
+                + " university's course team for up to ten minutes (Crosslin, Creating Online Learning Experiences,"
+                + " ch. 10: trade practice). ");
         text.append(own(tasks));
         return text
                 + String.format(
@@ -150,6 +147,10 @@ public final class EditText {
                         Editing.USUAL_SLACK * 100,
                         Text.count(editing.lessonsAWeek(), "lesson"),
                         Editing.USUAL_LESSONS);
+    }
+
+    private static String rate(EditingRate rate) {
+        return rate.least() > 0 ? number(rate.least()) + " h" : number(rate.perMinute()) + " h for each minute";
     }
 
     /** What the course's own edits show. */

@@ -58,14 +58,19 @@ public record PlanChange(List<LocalDate> lost, List<Move> moves, Optional<Last> 
             Optional<LocalDate> recorded,
             LocalDate today,
             SessionPlan now) {
-        List<LocalDate> lost = shooting.days().stream()
+        List<LocalDate> lost = lostDays(shooting, recorded, today);
+        return lost.isEmpty() || works.isEmpty()
+                ? Optional.empty()
+                : Optional.of(between(lost, ChosenDays.plan(works, shooting, terms, lost.get(0)), now));
+    }
+
+    /** The recording days that are over and on which nothing was recorded, since the last recording. */
+    public static List<LocalDate> lostDays(Shooting shooting, Optional<LocalDate> recorded, LocalDate today) {
+        return shooting.days().stream()
                 .map(Shooting.Day::date)
                 .filter(day -> day.isBefore(today))
                 .filter(day -> recorded.filter(last -> !day.isAfter(last)).isEmpty())
                 .toList();
-        return lost.isEmpty() || works.isEmpty()
-                ? Optional.empty()
-                : Optional.of(between(lost, ChosenDays.plan(works, shooting, terms, lost.get(0)), now));
     }
 
     private static PlanChange between(List<LocalDate> lost, SessionPlan before, SessionPlan now) {

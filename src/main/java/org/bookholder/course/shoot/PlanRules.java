@@ -73,7 +73,7 @@ public final class PlanRules {
         }
         return before.kind() == work.kind()
                 ? work.hardness() <= before.hardness()
-                : before.kind().ordinal() < work.kind().ordinal();
+                : before.kind().compareTo(work.kind()) < 0;
     }
 
     /** If the order is not free, what comes first must not be recorded on a later day. */

@@ -87,6 +87,7 @@ final class ReadingOrderTest {
         assertThat(PlanChange.byLostDays(works, shooting, TERMS, Optional.of(FIRST), today, now))
                 .as("something was recorded on that day")
                 .isEmpty();
+        assertThat(PlanChange.lostDays(shooting, Optional.empty(), FIRST)).isEmpty();
         LocalDate late = FIRST.plusDays(2);
         SessionPlan tooFew = ChosenDays.plan(works, shooting, TERMS, late);
         assertThat(PlanChange.byLostDays(works, shooting, TERMS, Optional.empty(), late, tooFew)

@@ -3,7 +3,7 @@
 import { question } from './ask.js';
 import { dayButton } from './daybutton.js';
 import { handle, planned } from './order.js';
-import { count, el, fill, linesRead, short } from './words.js';
+import { count, el, fill, linesRead, said, short } from './words.js';
 
 export const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
 
@@ -110,6 +110,8 @@ export function showOrder(home, act) {
     return;
   }
   fill('order',
+    today.lost.length ? el('p', { id: 'lost', class: 'small' }, `Nothing was recorded on ${today.lost.map((day) => said(day)).join(', ')}, so the plan has moved. `,
+      el('a', { href: '?view=plan' }, 'See what moved')) : null,
     ...list('Running order', today.order, home, act, 'todays'),
     today.ends && today.order.length ? el('p', { class: 'small', id: 'ends' }, `All of it is read about ${today.ends}. `, planned(home, act)) : planned(home, act),
     ...list(today.order.length ? 'The other lessons' : 'Lessons', today.rest, home, act),
