@@ -288,24 +288,30 @@ public final class CourseReader {
         return ScriptFolder.isScript(file);
     }
 
-    /** The name of the lesson that a script is in the course around it; without one that of its file. */
-    public static String nameOf(Path script) throws ProblemException {
+    /** The name of the lesson that a script is in the course around it; without a course that can be read that of its file. */
+    public static String nameOf(Path script) {
         return lessonOf(script).map(Lesson::name).orElseGet(() -> FileNames.stem(script));
     }
 
-    /** The module in which a script stands in the course around it. */
-    public static Optional<CourseModule> moduleOf(Path script) throws ProblemException {
+    /** The module in which a script stands in the course around it, if that can be read. */
+    public static Optional<CourseModule> moduleOf(Path script) {
         return lessonOf(script).flatMap(Lesson::module);
     }
 
-    private static Optional<Lesson> lessonOf(Path script) throws ProblemException {
+    private static Optional<Lesson> lessonOf(Path script) {
         Optional<Path> around = around(script);
         if (around.isEmpty()) {
             return Optional.empty();
         }
         Path wanted = script.toAbsolutePath().normalize();
-        return readable(around.get()).lessons().stream()
-                .filter(lesson -> lesson.file().toAbsolutePath().normalize().equals(wanted))
-                .findFirst();
+        try {
+            return readable(around.get()).lessons().stream()
+                    .filter(lesson ->
+                            lesson.file().toAbsolutePath().normalize().equals(wanted))
+                    .findFirst();
+        } catch (ProblemException unreadable) {
+            // A film or a hand-off must not wait until something else in the course is mended; its pages say what that is.
+            return Optional.empty();
+        }
     }
 }

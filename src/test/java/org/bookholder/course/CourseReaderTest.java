@@ -152,6 +152,15 @@ final class CourseReaderTest {
     }
 
     @Test
+    void aScriptKeepsTheNameOfItsFileWhereItsCourseCannotBeRead() {
+        files.file(Course.FILE, "modules:\n  - title: Wheels\n    lessons: [lesson-9.md, lesson-10.md]\n");
+        assertThat(CourseReader.moduleOf(folder.resolve("lesson-9.md"))).isPresent();
+        files.file(Course.FILE, "modules:\n  - title: Wheels\n    lessons: [lesson-9.md, lesson-11.md]\n");
+        assertThat(CourseReader.moduleOf(folder.resolve("lesson-9.md"))).isEmpty();
+        assertThat(CourseReader.nameOf(folder.resolve("lesson-9.md"))).isEqualTo("lesson-9");
+    }
+
+    @Test
     void aModuleNeedsATitle() {
         files.file(Course.FILE, "modules:\n  - lessons: [lesson-9.md]");
         assertThatThrownBy(() -> CourseReader.read(folder)).hasMessageContaining("a module has no title");

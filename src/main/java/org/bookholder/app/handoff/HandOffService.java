@@ -129,7 +129,7 @@ public final class HandOffService {
     }
 
     /** The lesson's title; in a module its name in the course, as of its film, because lessons of two modules may have one title. */
-    private static String name(Script script) throws ProblemException {
+    private static String name(Script script) {
         Path source = Path.of(script.source());
         Optional<CourseModule> module = Files.exists(source) ? CourseReader.moduleOf(source) : Optional.empty();
         return SessionFolders.plain(module.isPresent() ? CourseReader.nameOf(source) : script.title());
