@@ -19,7 +19,10 @@ final class LineTimes {
             StreamTime start = new StreamTime(plan.tickOf(clip.start()));
             for (int i = 0; i < clip.attempts().size() && clip.used(); i++) {
                 StreamTime begins = start.plus(clip.begin(i).since(clip.in()));
-                StreamTime ends = start.plus(clip.end(i).since(clip.in()));
+                // The clip's last picture may end some milliseconds before or after its sound.
+                StreamTime ends = i == clip.attempts().size() - 1
+                        ? new StreamTime(plan.tickOf(clip.end()))
+                        : start.plus(clip.end(i).since(clip.in()));
                 int line = clip.attempts().get(i).line();
                 Place first = places.get(line);
                 // A line that goes on in the next clip began in the one before.

@@ -46,6 +46,9 @@ public final class Loudness {
     /** Noise is at least so far below the loud frames around it, in dB: what is louder is more voice. */
     private static final int LEAST_CONTRAST = 10;
 
+    /** Where loud frames are hardly louder than soft ones, in dB, no voice stands out from the room. */
+    private static final int STEADY = 3;
+
     /** Frames of silence that are a pause (250 ms, as in Goldman-Eisler 1968). */
     private static final int PAUSE = FrameLevels.PER_SECOND / 4;
 
@@ -139,7 +142,14 @@ public final class Loudness {
         if (to <= from) {
             return new Stretch(first, last);
         }
-        int most = loud(Math.max(0, from - WINDOW / 2), Math.min(length, to + WINDOW / 2)) - LEAST_CONTRAST;
+        int begins = Math.max(0, from - WINDOW / 2);
+        int ends = Math.min(length, to + WINDOW / 2);
+        int[] around = counts(begins, ends);
+        int loud = percentile(around, VOICE_SHARE, ends - begins);
+        if (loud - percentile(around, ROOM_SHARE, ends - begins) < STEADY) {
+            return new Stretch(first, last);
+        }
+        int most = loud - LEAST_CONTRAST;
         NearbyNoise noiseBefore = NearbyNoise.beside(from, -1, frames, length, most);
         NearbyNoise noiseAfter = NearbyNoise.beside(to, 1, frames, length, most);
         int begin = edge(from, -1, to, Math.max(index(after), 0), noiseBefore);
@@ -194,11 +204,6 @@ public final class Loudness {
         int[] around = counts(first, last);
         int room = percentile(around, ROOM_SHARE, last - first);
         return Math.max(room + LEAST_DB, percentile(around, VOICE_SHARE, last - first) - SPEECH_DB);
-    }
-
-    /** The level of the loud frames of a stretch. */
-    private int loud(int first, int last) {
-        return percentile(counts(first, last), VOICE_SHARE, last - first);
     }
 
     private int[] counts(int first, int last) {

@@ -76,6 +76,12 @@ final class LoudnessTest {
     }
 
     @Test
+    void wordsInASteadyNoiseKeepTheirTimes() {
+        sounds(VOICE, 6);
+        assertThat(loudness.around(at(2), at(3), at(0), at(6))).isEqualTo(new Loudness.Stretch(at(2), at(3)));
+    }
+
+    @Test
     void aFanThatIsSwitchedOnMovesNoBound() {
         sounds(ROOM, 4);
         sounds((byte) -40, 3);
