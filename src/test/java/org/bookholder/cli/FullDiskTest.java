@@ -26,7 +26,7 @@ final class FullDiskTest {
     private static final int TOO_MANY = 2000;
 
     /** These fit after the database has merged its log into the file; the log itself does not fit. */
-    private static final int MANY = 600;
+    private static final int MANY = 450;
 
     @TempDir
     private Path folder;
