@@ -306,11 +306,11 @@ public final class CourseReader {
         Path wanted = script.toAbsolutePath().normalize();
         try {
             return readable(around.get()).lessons().stream()
-                    .filter(lesson ->
-                            lesson.file().toAbsolutePath().normalize().equals(wanted))
+                    .filter(lesson -> lesson.file().toAbsolutePath().normalize().equals(wanted))
                     .findFirst();
         } catch (ProblemException unreadable) {
-            // A film or a hand-off must not wait until something else in the course is mended; its pages say what that is.
+            // A film or a hand-off must not wait until something else in the course is mended; its pages say what that
+            // is.
             return Optional.empty();
         }
     }

@@ -25,7 +25,7 @@ public final class HomeStart {
     private static final String PAINT = "performance.getEntriesByName('first-contentful-paint')[0]?.startTime";
 
     private static final String WEIGHT = "[...performance.getEntriesByType('navigation'),"
-        + " ...performance.getEntriesByType('resource')].reduce((sum, file) => sum + file.encodedBodySize, 0) / 1e3";
+            + " ...performance.getEntriesByType('resource')].reduce((sum, file) => sum + file.encodedBodySize, 0) / 1e3";
 
     private HomeStart() {}
 

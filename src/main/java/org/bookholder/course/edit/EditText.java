@@ -138,9 +138,9 @@ public final class EditText {
                 + String.format(
                         Locale.ROOT,
                         "To look through a film or draft that Bookholder made takes 2 minutes for each minute (trade"
-                            + " practice). A week has %s hours for editing (common practice beside other work: %.0f);"
-                            + " %.0f %% of them are kept for revisions and retakes (%.0f %% unless set: our choice)."
-                            + " At most %s a week are finished (common practice: %d).",
+                                + " practice). A week has %s hours for editing (common practice beside other work: %.0f);"
+                                + " %.0f %% of them are kept for revisions and retakes (%.0f %% unless set: our choice)."
+                                + " At most %s a week are finished (common practice: %d).",
                         number(editing.hoursAWeek()),
                         Editing.USUAL_HOURS,
                         editing.slack() * 100,

@@ -83,8 +83,7 @@ final class TakeListener {
         found.addAll(
                 follower.startTake(take.number(), take.start(), take.started().from()));
         try (Ear open = ears.openEar(audio.rate());
-                @Nullable
-                        Ear expecting = ScriptGrammar.of(script)
+                @Nullable Ear expecting = ScriptGrammar.of(script)
                                 .map(words -> ears.scriptEar(words, audio.rate()))
                                 .orElse(null)) {
             Optional<AudioBlock> block = audio.read(audio.rate() / SCRIPT_BLOCKS);

@@ -46,9 +46,9 @@ final class Speakers {
     /** What often stands before a colon in text that is read aloud. */
     private static final Set<String> NO_SPEAKERS =
             Set.of(("note notes tip tips step warning caution important remember example examples question answer"
-                + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
-                + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
-                + " ingredients tools materials update spoiler")
+                            + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
+                            + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
+                            + " ingredients tools materials update spoiler")
                     .split(" "));
 
     private static final Pattern STRESS = Pattern.compile("[*_]{1,3}");
@@ -163,14 +163,12 @@ final class Speakers {
     }
 
     /** The label at the start of a line, null if there is none. */
-    @Nullable
-    Label at(String plain) {
+    @Nullable Label at(String plain) {
         return label(plain, 0);
     }
 
     /** The label in square brackets at the start of a line, null if there is none: any other remark in brackets is no label. */
-    @Nullable
-    Label bracketedAt(String plain) {
+    @Nullable Label bracketedAt(String plain) {
         Matcher bracketed = BRACKETED.matcher(plain);
         return bracketed.find() ? label(bracketed.group(1) + ":", bracketed.end()) : null;
     }
