@@ -112,7 +112,7 @@ public final class BoardText {
         if (!board.due().isEmpty()) {
             out.addAll(Text.wrap(
                     "Still right? Say so with --checked LESSON:LINE. If not, change the script: the line is then to be"
-                            + " recorded again. A new date after check: in the script reminds you again."));
+                            + " recorded again. To be reminded again, write a new date behind check: in the script."));
         }
         for (DueFact fact : board.lookedAt()) {
             out.addAll(Text.wrap("Looked at on " + fact.lookedOn() + " and still right: \""

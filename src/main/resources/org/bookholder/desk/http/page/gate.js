@@ -39,7 +39,7 @@ const facts = ({ due, lookedAt }, act) => [
       el('span', { class: 'small next-step' }, files(one)),
       el('span', { class: 'next-step choices' }, el('button', { type: 'button', id: `right-${one.number}-${one.line}`,
         onclick: () => act({ do: 'looked_at', lesson: one.lesson, line: one.line }) }, 'It is still right'))))),
-    el('p', { class: 'small' }, 'Not right any more? Change the line in its script: it is then to be recorded again. A new date after check: in the script reminds you again.')] : []),
+    el('p', { class: 'small' }, 'Not right any more? Change the line in its script: it is then to be recorded again. To be reminded again, write a new date behind check: in the script.')] : []),
   ...(lookedAt.length ? [el('details', { class: 'group', id: 'looked-at' }, el('summary', {}, `Looked at: ${count(lookedAt.length, 'fact')}`),
     el('ul', { class: 'lessons facts' }, ...lookedAt.map((one) => el('li', { class: 'gate-row' }, el('span', { class: 'n' }, String(one.number)),
       el('span', { class: 'name' }, one.fact),
