@@ -159,6 +159,9 @@ final class ReadCommand implements Callable<Integer> {
         if (unpaced && (audio == null || !noWindow)) {
             throw wrong("only a recording can be read faster than life", "--unpaced", "add --audio FILE --no-window");
         }
+        if (noWindow) {
+            window.check();
+        }
     }
 
     /** How a lesson is read; where to begin, and the pickup round, concern the first one only. */

@@ -70,6 +70,11 @@ final class WindowOptions {
         return countIn == null ? 0 : (int) in("--count-in", countIn, 1, 10);
     }
 
+    /** Refuses values out of range also where no window will open. */
+    void check() throws ProblemException {
+        over(WindowWish.defaults());
+    }
+
     /** Applies the options to saved settings. */
     WindowWish over(WindowWish kept) throws ProblemException {
         WindowSettings settings = kept.settings().withWay(move);

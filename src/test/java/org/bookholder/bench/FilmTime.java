@@ -30,8 +30,9 @@ import org.bookholder.timing.FrameRate;
 
 /**
  * Measures how long a film takes to make, beside FFmpeg's own program that decodes and encodes as many pictures in one go, and
- * beside the film's own length. The camera's file is of 1080p at 25 pictures a second and 12 Mb/s. Needs FFmpeg and some 300 MB
- * below the temporary folder.
+ * beside the film's own length; and the most memory that the program and the FFmpeg programs it starts hold together, looked at
+ * five times a second. The camera's files, at 25 pictures a second: a minute of 1080p at 12 Mb/s, a minute of 2160p at 40 Mb/s,
+ * two hours of 1080p at 1 Mb/s. Needs FFmpeg and some 2 GB below the temporary folder.
  */
 public final class FilmTime {
     private static final int CLIPS = 16;
@@ -44,32 +45,55 @@ public final class FilmTime {
     public static void main(String[] args) throws IOException, ProblemException {
         Path folder = Files.createTempDirectory("bookholder-film");
         try {
-            Path camera = folder.resolve("camera.mp4");
-            String source = "testsrc2=size=1920x1080:rate=25,noise=alls=6:allf=t";
-            run(command(
-                    "ffmpeg -v error -f lavfi -i " + source
-                            + " -f lavfi -i sine=300 -t 60 -c:v libx264 -preset ultrafast" + " -b:v 12M -g 50 -c:a aac",
-                    camera));
-            double length = RATE.length((long) CLIPS * FRAMES).seconds();
-            for (boolean draft : new boolean[] {false, true}) {
-                FilmFormat format = draft
-                        ? FormatChooser.draft(ProfileForm.usual(), RATE)
-                        : FormatChooser.of(
-                                        ProfileForm.usual(), List.of(PictureFile.look(camera)), RATE, s(length), false)
-                                .format();
-                double plain = plain(camera, folder, format, draft);
-                double own = own(camera, folder, format, draft);
-                System.out.printf(
-                        Locale.ROOT,
-                        "%s of %.0f s: %.1f s, %.2f of FFmpeg's own program, %.2f of the film%n",
-                        draft ? "draft" : "film",
-                        length,
-                        own,
-                        own / plain,
-                        own / length);
-            }
+            measure(folder, "1080p", recorded(folder, "1080.mp4", "1920x1080", ",noise=alls=6:allf=t", "12M"), 90);
+            measure(folder, "2160p", recorded(folder, "2160.mp4", "3840x2160", ",noise=alls=6:allf=t", "40M"), 90);
+            Path minute = recorded(folder, "minute.mp4", "1920x1080", "", "1M");
+            Path hours = folder.resolve("hours.mp4");
+            run(command("ffmpeg -v error -stream_loop 119 -i " + minute + " -c copy", hours));
+            measure(folder, "two hours of 1080p", hours, 11_000);
         } finally {
             Folders.delete(folder);
+        }
+    }
+
+    /** A minute of a camera's file. */
+    private static Path recorded(Path folder, String name, String size, String noise, String rate) {
+        Path camera = folder.resolve(name);
+        run(command(
+                "ffmpeg -v error -f lavfi -i testsrc2=size=" + size + ":rate=25" + noise
+                        + " -f lavfi -i sine=300 -t 60 -c:v libx264 -preset ultrafast -b:v " + rate + " -g 50 -c:a aac",
+                camera));
+        return camera;
+    }
+
+    /** @param step pictures of the camera's file from the beginning of one clip to that of the next */
+    private static void measure(Path folder, String name, Path camera, int step) throws ProblemException {
+        double length = RATE.length((long) CLIPS * FRAMES).seconds();
+        for (boolean draft : new boolean[] {false, true}) {
+            FilmFormat format = draft
+                    ? FormatChooser.draft(ProfileForm.usual(), RATE)
+                    : FormatChooser.of(
+                                    ProfileForm.usual(), List.of(PictureFile.look(camera)), RATE, s(length), false)
+                            .format();
+            double plain = plain(camera, folder, format, draft);
+            double own;
+            long most;
+            try (PeakMemory memory = new PeakMemory()) {
+                own = own(camera, step, folder, format, draft);
+                most = memory.most();
+            }
+            System.out.printf(
+                    Locale.ROOT,
+                    "from %s, %s of %dx%d, %.0f s: %.1f s, %.2f of FFmpeg's own program, %.2f of the film; %d MB%n",
+                    name,
+                    draft ? "draft" : "film",
+                    format.width(),
+                    format.height(),
+                    length,
+                    own,
+                    own / plain,
+                    own / length,
+                    most / 1_000_000);
         }
     }
 
@@ -85,11 +109,12 @@ public final class FilmTime {
         return (System.nanoTime() - begun) / 1e9;
     }
 
-    private static double own(Path camera, Path folder, FilmFormat format, boolean draft) throws ProblemException {
+    private static double own(Path camera, int step, Path folder, FilmFormat format, boolean draft)
+            throws ProblemException {
         PictureFacts facts = PictureFile.look(camera);
         List<FilmClip> clips = new ArrayList<>();
         for (int i = 0; i < CLIPS; i++) {
-            long first = i * 90L + 7;
+            long first = (long) i * step + 7;
             clips.add(new FilmClip(
                     1,
                     1,

@@ -117,6 +117,7 @@ final class BadInputTest {
     @Test
     void unpacedWithoutARecording() {
         refuses("--unpaced", "read", script, "--no-window", "--unpaced");
+        refuses("give a number from 20 to 2000", "read", script, "--no-window", "--distance", "-5");
     }
 
     @Test

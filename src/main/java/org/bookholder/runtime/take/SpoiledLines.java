@@ -1,10 +1,8 @@
 package org.bookholder.runtime.take;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -18,9 +16,16 @@ import org.bookholder.wording.Labels;
  */
 public final class SpoiledLines {
     private final List<Spoil> spoils = new ArrayList<>();
-    private final Set<Mark> marked = new HashSet<>();
+    private final List<Mark> marked = new ArrayList<>();
 
-    private record Mark(int line, StreamTime end, Spoil.Kind kind) {}
+    private record Mark(int line, StreamTime end, Spoil.Kind kind) {
+        /** An attempt that is settled anew may end a little elsewhere; the next attempt ends a whole line later. */
+        boolean isOf(Attempt attempt, Spoil.Kind spoil) {
+            double off = Math.abs(end.seconds() - attempt.end().seconds());
+            double length = attempt.end().since(attempt.start()).seconds();
+            return line == attempt.line() && kind == spoil && off <= length / 2;
+        }
+    }
 
     /** Adds a spoiled stretch of the take. */
     public void add(Spoil spoil) {
@@ -42,7 +47,8 @@ public final class SpoiledLines {
         for (Attempt attempt : settled) {
             if (used(state, attempt)) {
                 for (Spoil.Kind kind : Spoil.Kind.values()) {
-                    if (spoiled(attempt, kind) && marked.add(new Mark(attempt.line(), attempt.end(), kind))) {
+                    if (spoiled(attempt, kind) && marked.stream().noneMatch(mark -> mark.isOf(attempt, kind))) {
+                        marked.add(new Mark(attempt.line(), attempt.end(), kind));
                         marks.add(new SessionEvent.PickupMarked(attempt.end(), attempt.line(), Labels.of(kind)));
                     }
                 }

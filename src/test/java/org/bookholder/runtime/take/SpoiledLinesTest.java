@@ -1,13 +1,22 @@
 package org.bookholder.runtime.take;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.complete;
+import static org.bookholder.testing.Readings.s;
 
+import java.time.Instant;
 import java.util.List;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.Reading;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.LineNotes;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.sound.Spoil;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
@@ -60,6 +69,43 @@ final class SpoiledLinesTest {
 
         assertThat(state.lines().notes(1).marks()).containsExactly("sound dropped out");
         assertThat(state.lines().notes(2).pickup()).isFalse();
+    }
+
+    @Test
+    void anAttemptThatIsSettledAnewIsMarkedOnce() {
+        SpoiledLines spoiled = new SpoiledLines();
+        spoiled.add(new Spoil(s(1), s(1.2), Spoil.Kind.CLIPPED));
+
+        assertThat(marks(spoiled, complete(1, 1, 1, 6, 0.5, 3))).hasSize(1);
+        assertThat(marks(spoiled, complete(1, 1, 1, 6, 0.5, 3.4))).isEmpty();
+    }
+
+    @Test
+    void aSpoiledAttemptStraightAfterASpoiledOneIsMarkedToo() {
+        SpoiledLines spoiled = new SpoiledLines();
+        spoiled.add(new Spoil(s(1), s(4), Spoil.Kind.DROPOUT));
+
+        assertThat(marks(spoiled, complete(1, 1, 1, 6, 0.5, 3))).hasSize(1);
+        assertThat(marks(spoiled, complete(1, 2, 1, 6, 3, 5.5))).hasSize(1);
+    }
+
+    @Test
+    void aMarkThatTheJournalHoldsIsNotMadeAgain() {
+        SpoiledLines spoiled = new SpoiledLines();
+        spoiled.add(new Spoil(s(1), s(1.2), Spoil.Kind.CLIPPED));
+        spoiled.given(new SessionEvent.PickupMarked(s(2.8), 1, "sound clipped"));
+
+        assertThat(marks(spoiled, complete(1, 1, 1, 6, 0.5, 3))).isEmpty();
+    }
+
+    private static List<SessionEvent> marks(SpoiledLines spoiled, Attempt settled) {
+        SessionState state = Session.begin(SCRIPT, FatigueLimits.defaults());
+        for (SessionEvent event : List.of(
+                new SessionEvent.TakeStarted(s(0), 1, Instant.EPOCH, "microphone", ReadingPosition.START),
+                new SessionEvent.AttemptSettled(settled.end(), settled))) {
+            state = Session.apply(state, event);
+        }
+        return spoiled.marks(state, List.of(settled));
     }
 
     private static SessionState read(Spoken voice, FakeAudioSource source) {
