@@ -42,6 +42,9 @@ final class CourseCommand implements Callable<Integer> {
     @ArgGroup(exclusive = true)
     private @Nullable Edit edit;
 
+    @Mixin
+    private final ModuleOptions modules = new ModuleOptions();
+
     @Option(names = "--hours", paramLabel = "H", description = "With --edited: how many hours the edit took.")
     private @Nullable Double hours;
 
@@ -82,10 +85,11 @@ final class CourseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
+        modules.apply(folder.path());
         mark(folder.path());
         lookedAt(folder.path());
         CourseStatus view = CourseStatus.read(folder.path(), new TargetPaces(here, presenter.name()), here);
-        terminal.leftOut(view.unreadable());
+        terminal.leftOut(view.besideLessons());
         Board board = view.board();
         if (page != null) {
             write(view, page);

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A course as its author described it.
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param modules its modules in order; none if its lessons stand in none
  * @param lessons in order, at least one, each with a name of its own
  * @param unreadable the lessons that can't be read; none unless they were to be left out
+ * @param remarks what else in its folder is left out, though it looks like a part of it, and what to do; one line each
  * @param shooting how it will be recorded
  * @param editing how it will be edited
  * @param delivery the delivery profile that exports are checked against; empty for the usual one
@@ -26,6 +28,7 @@ public record Course(
         List<CourseModule> modules,
         List<Lesson> lessons,
         List<UnreadableLesson> unreadable,
+        List<String> remarks,
         Shooting shooting,
         Editing editing,
         Optional<Path> delivery,
@@ -45,11 +48,13 @@ public record Course(
         modules = List.copyOf(modules);
         lessons = List.copyOf(lessons);
         unreadable = List.copyOf(unreadable);
+        remarks = List.copyOf(remarks);
     }
 
     /** The same course with other lessons. */
     public Course with(List<Lesson> other) {
-        return new Course(folder, title, modules, other, unreadable, shooting, editing, delivery, costs, launch);
+        return new Course(
+                folder, title, modules, other, unreadable, remarks, shooting, editing, delivery, costs, launch);
     }
 
     /** The folder of the course's own sessions. */
@@ -99,8 +104,9 @@ public record Course(
                 : named;
     }
 
-    /** Why lessons can't be read, one line each. */
+    /** Why lessons can't be read, and what else is left out, one line each. */
     public List<String> why() {
-        return unreadable.stream().map(UnreadableLesson::why).toList();
+        return Stream.concat(unreadable.stream().map(UnreadableLesson::why), remarks.stream())
+                .toList();
     }
 }

@@ -127,6 +127,7 @@ public final class CourseReader {
                 modules,
                 lessons,
                 unreadable,
+                settings.listsLessons() ? List.of() : ScriptFolder.leftOut(folder),
                 named(settings.shooting()),
                 settings.editing(),
                 settings.delivery(),
@@ -250,10 +251,11 @@ public final class CourseReader {
                 throw e;
             }
             String message = String.valueOf(e.getMessage()).replace(folder + File.separator, "");
-            String why = ScriptReader.isUnwritten(e)
+            boolean unwritten = ScriptReader.isUnwritten(e);
+            String why = unwritten
                     ? file.getFileName() + " has no words to read yet; write them as plain paragraphs"
                     : message;
-            unreadable.add(new UnreadableLesson(number, name, file, module, why));
+            unreadable.add(new UnreadableLesson(number, name, file, module, unwritten, why));
             return;
         }
         Lesson lesson = new Lesson(number, name, file, settings.paced(script), kind, module);
@@ -293,12 +295,8 @@ public final class CourseReader {
         return lessonOf(script).map(Lesson::name).orElseGet(() -> FileNames.stem(script));
     }
 
-    /** The module in which a script stands in the course around it, if that can be read. */
-    public static Optional<CourseModule> moduleOf(Path script) {
-        return lessonOf(script).flatMap(Lesson::module);
-    }
-
-    private static Optional<Lesson> lessonOf(Path script) {
+    /** The lesson that a script is in the course around it, if that can be read. */
+    public static Optional<Lesson> lessonOf(Path script) {
         Optional<Path> around = around(script);
         if (around.isEmpty()) {
             return Optional.empty();

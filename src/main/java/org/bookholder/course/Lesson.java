@@ -2,7 +2,6 @@ package org.bookholder.course;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.bookholder.files.FileNames;
@@ -63,9 +62,6 @@ public record Lesson(
 
     /** Whether a file has this lesson's name: exactly, or followed by a character that is not a letter or digit. */
     public boolean names(Path export) {
-        String own = name.toLowerCase(Locale.ROOT);
-        String other = FileNames.stem(export).toLowerCase(Locale.ROOT);
-        return other.startsWith(own)
-                && (other.length() == own.length() || !Character.isLetterOrDigit(other.charAt(own.length())));
+        return LessonNames.begins(export, name);
     }
 }

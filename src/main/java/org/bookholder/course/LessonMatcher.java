@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.bookholder.script.model.Script;
@@ -35,11 +36,15 @@ public final class LessonMatcher {
         if (there.test(source)) {
             return Optional.empty();
         }
-        Set<String> lines = texts(read);
+        return mostAlike(lessons, lesson -> texts(lesson.script()), texts(read));
+    }
+
+    /** The lesson that has the most of these lines, but at least half of them; a line may be anything by which it is known again. */
+    static Optional<Lesson> mostAlike(List<Lesson> lessons, Function<Lesson, Set<String>> known, Set<String> lines) {
         Optional<Lesson> best = Optional.empty();
         double most = HALF;
         for (Lesson lesson : lessons) {
-            Set<String> same = new HashSet<>(texts(lesson.script()));
+            Set<String> same = new HashSet<>(known.apply(lesson));
             same.retainAll(lines);
             double share = (double) same.size() / lines.size();
             if (share >= most) {

@@ -3,6 +3,7 @@ package org.bookholder.course;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.bookholder.files.FileNames;
 
 /**
@@ -39,6 +40,14 @@ public final class LessonNames {
         boolean anywhere = Path.of(named).getNameCount() == 1;
         return areEqual(named, script)
                 || (anywhere && FileNames.stem(Path.of(named)).equals(FileNames.stem(Path.of(script))));
+    }
+
+    /** Whether the name of a file is a lesson's: exactly, or followed by a character that is not a letter or digit. */
+    static boolean begins(Path export, String name) {
+        String own = name.toLowerCase(Locale.ROOT);
+        String other = FileNames.stem(export).toLowerCase(Locale.ROOT);
+        return other.startsWith(own)
+                && (other.length() == own.length() || !Character.isLetterOrDigit(other.charAt(own.length())));
     }
 
     private static List<String> parts(Path path) {

@@ -2,7 +2,10 @@ package org.bookholder.course;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,15 +30,26 @@ final class MarkList {
      * Reads marks; none if there is no such file.
      *
      * @param kind an array of marks
+     * @param older adds to a mark of an earlier version what it lacks
      * @param check sees whether a mark can be understood; throws a {@link DateTimeException} if its dates can't
      * @throws ProblemException if they can't be read
      */
-    static <T> List<T> read(Path file, Class<T[]> kind, Consumer<T> check) throws ProblemException {
+    static <T> List<T> read(Path file, Class<T[]> kind, Consumer<ObjectNode> older, Consumer<T> check)
+            throws ProblemException {
         if (!Files.exists(file)) {
             return List.of();
         }
         try {
-            List<T> marks = List.of(MAPPER.readValue(Files.readString(file), kind));
+            JsonNode written = MAPPER.readTree(Files.readString(file));
+            if (!written.isArray()) {
+                throw MismatchedInputException.from(null, kind, "this is no list");
+            }
+            for (JsonNode mark : written) {
+                if (mark instanceof ObjectNode known) {
+                    older.accept(known);
+                }
+            }
+            List<T> marks = List.of(MAPPER.treeToValue(written, kind));
             marks.forEach(check);
             return marks;
         } catch (JsonProcessingException | DateTimeException e) {
@@ -44,6 +58,11 @@ final class MarkList {
         } catch (IOException e) {
             throw new ProblemException("the marks cannot be read", file.toString(), "check its permissions", e);
         }
+    }
+
+    /** The same for marks that have always had what they have. */
+    static <T> List<T> read(Path file, Class<T[]> kind, Consumer<T> check) throws ProblemException {
+        return read(file, kind, older -> {}, check);
     }
 
     /** Saves marks, whole or not at all. */

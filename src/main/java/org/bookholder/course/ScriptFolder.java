@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
 
@@ -17,6 +18,7 @@ import org.bookholder.problem.ProblemException;
 final class ScriptFolder {
     private static final Pattern NUMBER = Pattern.compile("\\d+");
     private static final int DIGITS = 9;
+    private static final int MOST_NAMES = 4;
 
     /** Folders of a course in which scripts may lie that are no lessons. */
     private static final Set<String> NO_MODULES = Set.of(Course.EXPORTS, Course.SESSIONS);
@@ -37,6 +39,34 @@ final class ScriptFolder {
             }
         }
         return modules;
+    }
+
+    /**
+     * Folders beside the course's file that look like its modules but are none, because scripts lie beside that file, too: one line, or
+     * none. Old scripts may lie in a folder, so there must be at least as many in folders as beside the file.
+     */
+    static List<String> leftOut(Path folder) throws ProblemException {
+        List<Path> beside = scripts(folder);
+        List<Path> modules = Files.exists(folder.resolve(Course.FILE)) ? modules(folder) : List.of();
+        int inside = 0;
+        for (Path module : modules) {
+            inside += scripts(module).size();
+        }
+        if (beside.isEmpty() || inside < beside.size()) {
+            return List.of();
+        }
+        return List.of("the scripts in " + names(modules) + ", because "
+                + (beside.size() == 1 ? "one lies" : beside.size() + " lie") + " beside " + Course.FILE + " ("
+                + names(beside) + "); if these folders are modules, move " + (beside.size() == 1 ? "it" : "them")
+                + " into one of them, or list modules: in " + Course.FILE);
+    }
+
+    private static String names(List<Path> files) {
+        String first = files.stream()
+                .limit(MOST_NAMES)
+                .map(file -> String.valueOf(file.getFileName()))
+                .collect(Collectors.joining(", "));
+        return files.size() > MOST_NAMES ? first + ", \u2026" : first;
     }
 
     private static boolean mayBeModule(Path folder) {

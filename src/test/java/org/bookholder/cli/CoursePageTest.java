@@ -126,7 +126,7 @@ final class CoursePageTest {
     void marksAreSetByOneClickAndUndone() throws IOException {
         browser.press("3");
         browser.until("document.querySelector('#standing table')");
-        assertThat(browser.text("#standing")).contains("Not finished.", "record line 6", "Recording", "Edit");
+        assertThat(browser.text("#standing")).contains("Finished? Not yet.", "record line 6", "Recording", "Edit");
         browser.lookAtEverySize("course-board");
         browser.click("[data-lesson='2-hub']");
         browser.until("document.querySelector('[data-lesson=\"2-hub\"]').getAttribute('aria-pressed') === 'true'");

@@ -2,6 +2,8 @@ package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.problem.ProblemException;
@@ -68,6 +70,37 @@ final class CourseTest {
         assertThat(program.run("course", files.path().toString(), "--not-edited", "1"))
                 .isZero();
         assertThat(program.out()).contains("  hub: recording, edit, export, check");
+    }
+
+    @Test
+    void lessonsMoveBetweenModules() {
+        String course = files.path().toString();
+        assertThat(program.run("course", course, "--add-module", "Wheels")).isZero();
+        assertThat(program.run("course", course, "--add-module", "Tyres")).isZero();
+        assertThat(program.run("course", course, "--move", "hub", "--to", "tyres"))
+                .isZero();
+        assertThat(program.run("course", course, "--move", "rim", "--to", "2", "--place", "1"))
+                .isZero();
+        assertThat(program.out()).containsPattern("Module 2: Tyres \\(.*\n +1 rim .*\n +2 hub ");
+        assertThat(program.run("course", course, "--rename-module", "1", "--to", "Spokes"))
+                .isZero();
+        assertThat(program.run("course", course, "--move", "2", "--to", "none")).isZero();
+        assertThat(program.run("course", course, "--remove-module", "spokes")).isZero();
+        assertThat(files.path().resolve("course.yaml"))
+                .hasContent("modules:\n  - title: Tyres\n    lessons:\n      - rim.md\nlessons:\n  - hub.md\n");
+        refuses("it is not said where to", "course", course, "--move", "hub");
+        refuses("no lesson is moved that could have it", "course", course, "--place", "1");
+        refuses("the course has no module 'spokes'", "course", course, "--move", "hub", "--to", "spokes");
+        refuses("this module has lessons", "course", course, "--remove-module", "1");
+    }
+
+    @Test
+    void aRenamedScriptKeepsItsMark() throws IOException {
+        assertThat(program.run("course", files.path().toString(), "--edited", "hub"))
+                .isZero();
+        Files.move(files.path().resolve("hub.md"), files.path().resolve("axle.md"));
+        assertThat(program.run("course", files.path().toString())).isZero();
+        assertThat(program.out()).contains("  axle: recording, export, check");
     }
 
     @Test

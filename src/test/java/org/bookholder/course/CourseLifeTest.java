@@ -204,7 +204,7 @@ final class CourseLifeTest {
         assertThat(BoardText.of(due))
                 .contains(
                         "To check, due 2027-06-01: \"$12\" in 1-start-03, line 1",
-                        "  said in 1-start-03.mp4, 1-start-03.vtt",
+                        "  Said in 1-start-03.mp4, 1-start-03.vtt.",
                         "  a look at \"$12\" in 1-start-03, line 1: due since 2027-06-01");
         Lesson lesson = due.due().get(0).lesson();
         FactChecks.read(folder)

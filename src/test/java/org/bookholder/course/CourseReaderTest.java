@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -154,9 +155,9 @@ final class CourseReaderTest {
     @Test
     void aScriptKeepsTheNameOfItsFileWhereItsCourseCannotBeRead() {
         files.file(Course.FILE, "modules:\n  - title: Wheels\n    lessons: [lesson-9.md, lesson-10.md]\n");
-        assertThat(CourseReader.moduleOf(folder.resolve("lesson-9.md"))).isPresent();
+        assertThat(CourseReader.lessonOf(folder.resolve("lesson-9.md"))).isPresent();
         files.file(Course.FILE, "modules:\n  - title: Wheels\n    lessons: [lesson-9.md, lesson-11.md]\n");
-        assertThat(CourseReader.moduleOf(folder.resolve("lesson-9.md"))).isEmpty();
+        assertThat(CourseReader.lessonOf(folder.resolve("lesson-9.md"))).isEmpty();
         assertThat(CourseReader.nameOf(folder.resolve("lesson-9.md"))).isEqualTo("lesson-9");
     }
 
@@ -273,6 +274,24 @@ final class CourseReaderTest {
                                 .isEqualTo("lesson-91.md has no words to read yet; write them as plain paragraphs"),
                         second -> assertThat(second).startsWith("lesson-92.docx: this is not a DOCX document"));
         assertThat(before).isPositive();
+    }
+
+    @Test
+    void foldersThatAreNoModulesBecauseOfAScriptBesideTheCoursesFileAreNamed() throws Exception {
+        Path course = folder.resolve("ropes");
+        for (String script : List.of("basics/one.md", "knots/one.md", "knots/two.md")) {
+            files.file("ropes/" + script, "# " + script + "\n\nA line.\n");
+        }
+        files.file("ropes/course.yaml", "title: Ropes\n");
+        assertThat(CourseReader.readable(course).remarks()).isEmpty();
+
+        files.file("ropes/extra.md", "A line.\n");
+        assertThat(CourseReader.readable(course).why())
+                .containsExactly("the scripts in basics, knots, because one lies beside course.yaml (extra.md); if"
+                        + " these folders are modules, move it into one of them, or list modules: in course.yaml");
+
+        files.file("ropes/course.yaml", "title: Ropes\nlessons: [extra.md]\n");
+        assertThat(CourseReader.readable(course).remarks()).isEmpty();
     }
 
     @Test

@@ -208,7 +208,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
                 .forEach(troubles::add);
         List<RecordedSession> recorded = recorded(kept);
         CourseJson json = course ? ofCourse(recorded) : ofFolder(recorded);
-        overview.ifPresent(known -> known.status().course().unreadable().forEach(lesson -> troubles.add(lesson.why())));
+        overview.ifPresent(known -> troubles.addAll(known.status().course().why()));
         json.left(troubles);
         json.undoable(marks.undoable());
         return json.toString();

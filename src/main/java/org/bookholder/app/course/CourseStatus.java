@@ -62,6 +62,11 @@ public record CourseStatus(
         return new CourseStatus(board.planned(plan::day), works, plan, terms, unreadable);
     }
 
+    /** The same without the lessons, for those who show these as rows. */
+    public List<String> besideLessons() {
+        return unreadable.subList(course().unreadable().size(), unreadable.size());
+    }
+
     /** The course itself. */
     public Course course() {
         return board.course();

@@ -5,12 +5,14 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.EditingProgress;
 import org.bookholder.course.FactChecks;
+import org.bookholder.course.FormerNames;
 import org.bookholder.course.Lesson;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
@@ -48,7 +50,9 @@ public final class EditMarks {
         Lesson lesson = lesson(name);
         EditingProgress progress = EditingProgress.read(folder);
         progress.edited(here.clock().instant(), lesson, done, hours).write(folder);
-        Optional<EditingProgress.Edited> was = progress.edited(lesson);
+        Course course = CourseReader.readable(folder);
+        Optional<EditingProgress.Edited> was =
+                progress.renamed(FormerNames.of(course, Map.of())).edited(lesson);
         before.push(() -> EditingProgress.read(folder)
                 .edited(
                         was.map(EditingProgress.Edited::when)
@@ -108,34 +112,10 @@ public final class EditMarks {
      * @throws ProblemException if there is none, or more than one
      */
     public String meant(String said) throws ProblemException {
-        Course course = CourseReader.readable(folder);
-        List<Lesson> meant = course.meant(said);
-        if (meant.size() > 1) {
-            throw new ProblemException(
-                    "'" + said + "' may be any of " + meant.size() + " lessons",
-                    folder.toString(),
-                    "write which one: "
-                            + String.join(
-                                    ", or ",
-                                    meant.stream()
-                                            .map(lesson -> lesson.name() + " (number " + lesson.number() + ", "
-                                                    + lesson.title() + ")")
-                                            .toList()));
-        }
-        return meant.isEmpty() ? lesson(said).name() : meant.get(0).name();
+        return new LessonChoice(folder).meant(said).name();
     }
 
     private Lesson lesson(String name) throws ProblemException {
-        Course course = CourseReader.readable(folder);
-        return course.lesson(name)
-                .orElseThrow(() -> new ProblemException(
-                        "the course has no lesson '" + name + "'",
-                        folder.toString(),
-                        "name one of "
-                                + String.join(
-                                        ", ",
-                                        course.lessons().stream()
-                                                .map(Lesson::name)
-                                                .toList())));
+        return new LessonChoice(folder).named(name);
     }
 }

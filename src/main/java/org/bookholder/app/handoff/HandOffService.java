@@ -11,8 +11,8 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
-import org.bookholder.course.CourseModule;
 import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
 import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.CutList;
@@ -131,8 +131,10 @@ public final class HandOffService {
     /** The lesson's title; in a module its name in the course, as of its film, because lessons of two modules may have one title. */
     private static String name(Script script) {
         Path source = Path.of(script.source());
-        Optional<CourseModule> module = Files.exists(source) ? CourseReader.moduleOf(source) : Optional.empty();
-        return SessionFolders.plain(module.isPresent() ? CourseReader.nameOf(source) : script.title());
+        Optional<Lesson> lesson = Files.exists(source) ? CourseReader.lessonOf(source) : Optional.empty();
+        return SessionFolders.plain(lesson.filter(known -> known.module().isPresent())
+                .map(Lesson::name)
+                .orElse(script.title()));
     }
 
     private Timecode timecode(Timecode usual) throws ProblemException {

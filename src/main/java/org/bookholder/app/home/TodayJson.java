@@ -21,6 +21,7 @@ import org.bookholder.course.CourseModule;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
+import org.bookholder.course.board.GateText;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlannedSession;
@@ -67,6 +68,13 @@ final class TodayJson {
     private ObjectNode json() {
         json.put("title", board.course().title());
         json.put("finished", board.finished());
+        ArrayNode remarks = json.putArray("remarks");
+        board.course().remarks().forEach(remarks::add);
+        json.putObject("gate")
+                .put("headline", GateText.headline(board))
+                .put("standing", GateText.standing(board))
+                .put("caution", GateText.caution(board))
+                .put("outdated", GateText.OUTDATED);
         BoardJson.facts(json.putArray("due"), board.due());
         ArrayNode lost = json.putArray("lost");
         if (!course.status().works().works().isEmpty()) {
@@ -209,7 +217,7 @@ final class TodayJson {
                         .put("number", number)
                         .put("name", broken.name())
                         .put("module", module(broken.module()))
-                        .put("title", String.valueOf(broken.file().getFileName()))
+                        .put("title", broken.fileName())
                         .put("why", broken.why());
             }
         }
@@ -266,6 +274,8 @@ final class TodayJson {
         row.put("unread", state.recording().unread().size());
         row.put("begun", state.recording().begun());
         course.newest(state.lesson()).ifPresent(session -> row.put("session", CourseJson.name(session.folder())));
+        ArrayNode missing = row.putArray("missing");
+        state.missing().forEach(missing::add);
         ArrayNode way = row.putArray("way");
         LessonSteps.of(state).forEach(part -> way.add(Math.round(part * 100) / 100.0));
         return row;

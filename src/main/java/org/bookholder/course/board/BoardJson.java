@@ -19,6 +19,15 @@ public final class BoardJson {
         board.measured().pace().ifPresent(pace -> json.put("ownPace", pace));
         ArrayNode lessons = json.putArray("lessons");
         board.lessons().forEach(state -> lessons.add(lesson(state)));
+        ArrayNode unreadable = json.putArray("unreadable");
+        board.course()
+                .unreadable()
+                .forEach(lesson -> unreadable
+                        .addObject()
+                        .put("number", lesson.number())
+                        .put("name", lesson.name())
+                        .put("state", lesson.state())
+                        .put("why", lesson.why()));
         ArrayNode modules = json.putArray("modules");
         board.modules().stream()
                 .filter(module -> module.module().isPresent())
@@ -66,6 +75,7 @@ public final class BoardJson {
             json.put("fact", fact.fact().text());
             json.put("due", fact.fact().due().toString());
             json.put("text", fact.text());
+            json.put("holding", GateText.holding(fact));
             fact.lookedAt().ifPresent(when -> json.put("lookedAt", when.toString()));
             names(json.putArray("exports"), fact.exports());
             names(json.putArray("captions"), fact.captions());

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.bookholder.course.Course;
 import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
+import org.bookholder.course.FormerNames;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Measured;
 import org.bookholder.course.RecordedSession;
@@ -32,21 +33,20 @@ public final class BoardReader {
     private final Measured measured;
     private final EditingProgress progress;
     private final List<Export> exports;
+    private final FormerNames names;
 
     /** An exported file and when it was last changed. */
     private record Export(Path file, Instant made) {}
 
     private BoardReader(
-            Course course,
-            Map<Lesson, List<RecordedSession>> sessions,
-            Measured measured,
-            EditingProgress progress,
-            List<Export> exports) {
+            Course course, Map<Lesson, List<RecordedSession>> sessions, Measured measured, List<Export> exports)
+            throws ProblemException {
         this.course = course;
         this.sessions = sessions;
         this.measured = measured;
-        this.progress = progress;
         this.exports = exports;
+        names = FormerNames.of(course, sessions);
+        progress = EditingProgress.read(course.folder()).renamed(names);
     }
 
     /**
@@ -60,19 +60,18 @@ public final class BoardReader {
             throws ProblemException {
         Measured measured =
                 Measured.of(sessions.values().stream().flatMap(List::stream).toList());
-        BoardReader reader = new BoardReader(
-                course, sessions, measured, EditingProgress.read(course.folder()), exports(course.exports()));
+        BoardReader reader = new BoardReader(course, sessions, measured, exports(course.exports()));
         List<LessonState> states = new ArrayList<>();
         for (Lesson lesson : course.lessons()) {
             states.add(reader.state(lesson));
         }
-        return new Board(course, measured, states, FactReader.facts(course, states), today);
+        return new Board(course, measured, states, FactReader.facts(course, reader.names, states), today);
     }
 
     private LessonState state(Lesson lesson) throws ProblemException {
         Recording recording = Recording.of(lesson.script(), sessions.getOrDefault(lesson, List.of()));
         List<Export> own = exports.stream()
-                .filter(e -> course.lessonOf(e.file()).filter(lesson::equals).isPresent())
+                .filter(e -> names.lessonOf(e.file()).filter(lesson::equals).isPresent())
                 .toList();
         Optional<Export> export = own.stream()
                 .findFirst()

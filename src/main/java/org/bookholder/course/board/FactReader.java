@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bookholder.course.Course;
 import org.bookholder.course.FactChecks;
+import org.bookholder.course.FormerNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
 
@@ -17,24 +18,24 @@ import org.bookholder.script.model.AgeingFact;
 final class FactReader {
     private static final Pattern CAPTIONS = Pattern.compile("(?i)\\.(vtt|srt|txt)$");
 
-    private final Course course;
+    private final FormerNames names;
     private final FactChecks checks;
     private final List<Path> captions;
 
-    private FactReader(Course course, FactChecks checks, List<Path> captions) {
-        this.course = course;
+    private FactReader(FormerNames names, FactChecks checks, List<Path> captions) {
+        this.names = names;
         this.checks = checks;
         this.captions = captions;
     }
 
     /** The facts of all lessons, in order. */
-    static List<DueFact> facts(Course course, List<LessonState> lessons) throws ProblemException {
+    static List<DueFact> facts(Course course, FormerNames names, List<LessonState> lessons) throws ProblemException {
         boolean any = lessons.stream()
                 .anyMatch(state -> !state.lesson().script().facts().isEmpty());
         if (!any) {
             return List.of();
         }
-        FactReader reader = new FactReader(course, FactChecks.read(course.folder()), captions(course.exports()));
+        FactReader reader = new FactReader(names, FactChecks.read(course.folder()), captions(course.exports()));
         List<DueFact> facts = new ArrayList<>();
         for (LessonState state : lessons) {
             for (AgeingFact fact : state.lesson().script().facts()) {
@@ -53,7 +54,7 @@ final class FactReader {
     private List<Path> holding(LessonState state, AgeingFact fact) throws ProblemException {
         List<Path> holding = new ArrayList<>();
         for (Path file : captions) {
-            boolean own = course.lessonOf(file).filter(state.lesson()::equals).isPresent();
+            boolean own = names.lessonOf(file).filter(state.lesson()::equals).isPresent();
             if (own && even(text(file)).contains(even(fact.text()))) {
                 holding.add(file);
             }

@@ -5,9 +5,11 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
+import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardText;
 import org.bookholder.course.board.DueFact;
+import org.bookholder.course.board.GateText;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.board.ModuleState;
 import org.bookholder.course.edit.BurnDown;
@@ -77,15 +79,8 @@ public final class CoursePage {
 
     private static void writeVerdict(Markup page, Board board) {
         page.open("p");
-        if (board.finished()) {
-            page.element("strong", "The course is finished:")
-                    .text(" every lesson is recorded, edited, exported and checked.");
-        } else {
-            page.element("strong", "Not finished.").text(" Promise nobody a date before it is.");
-            if (!board.due().isEmpty()) {
-                page.text(" " + Text.count(board.due().size(), "fact") + " in it may be outdated.");
-            }
-        }
+        page.element("strong", GateText.headline(board) + ".")
+                .text(" " + GateText.standing(board) + " " + GateText.caution(board));
         page.close();
     }
 
@@ -104,6 +99,9 @@ public final class CoursePage {
                         .close();
             }
             module.lessons().forEach(state -> writeLesson(page, state));
+            board.course().unreadable().stream()
+                    .filter(lesson -> lesson.module().equals(module.module()))
+                    .forEach(lesson -> writeUnreadable(page, lesson));
         }
         page.close();
     }
@@ -120,6 +118,13 @@ public final class CoursePage {
         page.element("td", String.join(", ", missing), "class", "q").close();
     }
 
+    private static void writeUnreadable(Markup page, UnreadableLesson lesson) {
+        page.open("tr", "class", "unreadable").element("td", lesson.number(), "class", "n");
+        page.element("td", lesson.fileName()).element("td", "").element("td", "");
+        page.element("td", lesson.state(), "class", "s").element("td", lesson.why());
+        page.element("td", "a script that can be read", "class", "q").close();
+    }
+
     private static void writeFacts(Markup page, List<DueFact> due) {
         if (due.isEmpty()) {
             return;
@@ -131,14 +136,10 @@ public final class CoursePage {
                     + fact.fact().line() + ": ");
             page.element("q", fact.text())
                     .text(" ")
-                    .element("span", exports(fact), "class", "q")
+                    .element("span", GateText.holding(fact), "class", "q")
                     .close();
         }
         page.close();
-    }
-
-    private static String exports(DueFact fact) {
-        return fact.files().isEmpty() ? "not exported yet" : "said in " + String.join(", ", fact.files());
     }
 
     private static void writeSessions(Markup page, SessionPlan plan, Map<String, String> titles) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseFolder;
+import org.bookholder.course.CourseReader;
 import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
 import org.bookholder.course.FactChecks;
@@ -102,6 +103,65 @@ final class BoardTest {
     }
 
     @Test
+    void aRenamedScriptKeepsItsEditAndItsExports() throws ProblemException, IOException {
+        EditingProgress.none().edited(LATER, lesson, true, 2.5).write(folder);
+        Path export = files.export("hub_v2.mp4", LATER);
+        ExportChecks.keep(folder, export, LATER, List.of());
+        files.file("exports/hub.vtt", "costs $12");
+        RecordedSession recorded = session(FIRST, "ccc");
+
+        Files.move(folder.resolve("hub.md"), folder.resolve("axle.md"));
+        course = files.read();
+        lesson = course.lessons().get(0);
+        LessonState state = state(recorded);
+        assertThat(state.lesson().name()).isEqualTo("axle");
+        assertThat(state.editHours()).hasValue(2.5);
+        assertThat(state.stage()).isEqualTo(LessonStage.CHECKED);
+        assertThat(board(recorded).due().get(0).files()).containsExactly("hub_v2.mp4", "hub.vtt");
+    }
+
+    @Test
+    void aMarkIsKnownAgainByTheTextOfALessonThatWasNotRecorded() throws ProblemException, IOException {
+        EditingProgress.none().edited(LATER, lesson, true, 0).write(folder);
+        Files.move(folder.resolve("hub.md"), folder.resolve("axle.md"));
+        files.file("axle.md", "# Axle\n\nHere is the hub.\nHere is the rim.\nA line that is new.\n");
+        files.lesson("rim", "Quite another lesson.\nHere is the rim.\nIt turns.\n");
+        course = files.read();
+        lesson = course.lessons().get(0);
+        assertThat(board().lessons())
+                .extracting(state -> state.edited().isPresent())
+                .containsExactly(true, false);
+
+        files.lesson("hub", "A new lesson takes the old name.\n");
+        course = files.read();
+        assertThat(board().lessons())
+                .as("the mark stays with the name while there is one")
+                .extracting(state -> state.lesson().name() + state.edited().isPresent())
+                .containsExactly("axlefalse", "hubtrue", "rimfalse");
+    }
+
+    @Test
+    void marksOfEarlierVersionsAreRead() throws ProblemException {
+        files.file(
+                "progress.json",
+                "[{\"when\": \"2027-03-02T10:00:00Z\", \"lesson\": \"hub\", \"kind\": \"EDITED\", \"hours\": 2.5}]");
+        assertThat(state(session(FIRST, "ccc")).editHours()).hasValue(2.5);
+    }
+
+    @Test
+    void whatCantBeReadIsARowWithItsReason() throws ProblemException {
+        files.file("axle.md", "# Axle\n\n> Smile.\n");
+        files.file("zoom.docx", "no document");
+        course = CourseReader.readable(folder);
+        lesson = course.lessons().get(0);
+        assertThat(String.join("\n", BoardText.of(board())))
+                .containsPattern("1 axle.md +to be written +axle.md has no words to\n +read yet")
+                .containsPattern("2 hub +12 +0:\\d+ +script")
+                .containsPattern("3 zoom.docx +can't be read +zoom.docx: this is not a\n")
+                .contains("3 lessons of 3 need something", "  axle: a script that can be read");
+    }
+
+    @Test
     void anExportOlderThanTheLastRecordingDoesNotCount() throws ProblemException {
         files.export("hub.mp4", FIRST);
         LessonState state = state(session(FIRST.minusSeconds(3600), "mcc"), session(LATER, "c"));
@@ -129,7 +189,9 @@ final class BoardTest {
         assertThat(board.finished()).isTrue();
         assertThat(BoardText.of(board)).contains("Looked at on 2027-03-02 and still right: \"$12\" in hub, line 3");
         assertThat(BoardText.of(board))
-                .contains("The course is finished: every lesson is recorded, edited, exported and checked.");
+                .containsSequence(
+                        "Finished: every lesson can go out. Every lesson is recorded, has no pickups",
+                        "left, and is edited, exported and checked. No fact in it waits for a look.");
 
         Files.setLastModifiedTime(export, FileTime.from(LATER.plusSeconds(60)));
         assertThat(board(session(FIRST, "ccc")).finished()).isFalse();
@@ -142,8 +204,7 @@ final class BoardTest {
         lesson = course.lessons().get(0);
         assertThat(BoardText.of(board(session(FIRST, "ccc"))))
                 .noneMatch(row -> row.contains("2027-06-01"))
-                .contains(
-                        "Not finished. Promise nobody a date before it is; missing are:", "  hub: edit, export, check");
+                .contains("Don't promise a date until nothing is missing. Missing are:", "  hub: edit, export, check");
     }
 
     private void lookAtTheFact(Instant when, boolean right) throws ProblemException {
@@ -183,7 +244,7 @@ final class BoardTest {
                 .containsSequence(
                         "To check, due 2027-03-01: \"$12\" in hub, line 3",
                         "  It costs $12.",
-                        "  said in hub.mp4, hub.vtt");
+                        "  Said in hub.mp4, hub.vtt.");
         assertThat(BoardJson.of(board).at("/due/0/exports/0").asText()).isEqualTo("hub.mp4");
         assertThat(BoardJson.of(board).at("/due/0/captions/0").asText()).isEqualTo("hub.vtt");
         assertThat(new Board(course, board.measured(), board.lessons(), board.facts(), LocalDate.of(2027, 2, 28)).due())

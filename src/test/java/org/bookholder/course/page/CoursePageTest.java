@@ -31,8 +31,9 @@ final class CoursePageTest {
     void showsLessonsFactsSessionsAndThePlot() throws ProblemException {
         String page = page(List.of(4, 3, 2, 0), List.of(4, 4));
         assertThat(page)
-                .contains("<h1>Hubs &amp; &lt;rims&gt;</h1>", "Not finished.", "<td>hub</td>", "plan its recording")
-                .contains("<strong>$12</strong>, due 2027-03-01", "not exported yet")
+                .contains(
+                        "<h1>Hubs &amp; &lt;rims&gt;</h1>", "Finished? Not yet.", "<td>hub</td>", "plan its recording")
+                .contains("<strong>$12</strong>, due 2027-03-01", "Not exported yet.")
                 .contains("No place was found for:</strong> hub. no room.")
                 .contains("<polyline points=\"40,20 253,70 466,120 680,220\"", "<polyline points=\"40,20 253,20\"")
                 .contains("Forecast: 2027-05-01, as planned.");

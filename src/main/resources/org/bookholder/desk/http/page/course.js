@@ -262,7 +262,8 @@ function showBoard() {
   const [head, ...rows] = byId('standing').querySelectorAll('table:first-of-type tr');
   head.append(el('th', { scope: 'col' }, 'Edit'));
   rows.filter((row) => row.matches('.module')).forEach((row) => row.firstChild.setAttribute('colspan', '8'));
-  rows.filter((row) => !row.matches('.module')).forEach((row, i) => {
+  rows.filter((row) => row.matches('.unreadable')).forEach((row) => row.append(el('td')));
+  rows.filter((row) => !row.matches('.module, .unreadable')).forEach((row, i) => {
     row.children[1].classList.add('name');
     const { name, title, number, unread, pickups } = course.board.lessons[i];
     if (acts && atHome && unread.length + pickups.length) row.children[5].append(dayButton({ number, title }, plan, tell));

@@ -9,37 +9,34 @@ export function showGate(home, act) {
     return;
   }
   const rows = [...today.order, ...today.rest].filter((row) => row.kind !== 'break').sort((a, b) => a.number - b.number);
-  const open = rows.filter((row) => row.kind === 'unreadable' || row.way.some((part) => part < 1));
-  const due = today.due.length;
+  const open = rows.filter((row) => row.kind === 'unreadable' || row.missing.length);
+  const { gate } = today;
   const unfolded = byId('looked-at')?.open;
   fill('gate',
-    el('h2', { class: 'headline' }, today.finished ? 'Finished: every lesson can go out' : 'Finished? Not yet'),
-    el('p', { class: 'good' }, today.finished
-      ? 'Every lesson is recorded, has no pickups left, and is edited, exported and checked. No fact in it waits for a look.'
-      : [open.length ? `${count(open.length, 'lesson')} of ${rows.length} ${open.length === 1 ? 'needs' : 'need'} something before the course can go out.` : '',
-        due ? `${count(due, 'fact')} may be outdated and ${due === 1 ? 'needs' : 'need'} a look.` : ''].filter(Boolean).join(' ')),
+    el('h2', { class: 'headline' }, gate.headline),
+    el('p', { class: 'good' }, gate.standing),
     ...facts(today, act),
-    due && open.length ? el('h3', { class: 'list-title' }, 'Lessons that need something') : '',
+    today.due.length && open.length ? el('h3', { class: 'list-title' }, 'Lessons that need something') : '',
     el('ol', { class: 'lessons' }, ...open.flatMap((row, i) => [
       row.module && row.module !== open[i - 1]?.module ? el('li', { class: 'of-module' }, row.module) : '', el('li', { class: 'gate-row' },
       el('span', { class: 'n' }, String(row.number)), el('span', { class: 'name' }, row.title),
       el('span', { class: 'missing' }, row.kind === 'unreadable' ? row.why
-        : `Missing: ${today.steps.filter((_, i) => row.way[i] < 1).join(', ')}.`),
+        : `Missing: ${row.missing.join(', ')}.`),
         row.todo ? el('span', { class: 'small next-step' }, `Next: ${dated(row.todo)}.`) : '')])),
-    today.finished ? '' : el('p', { class: 'small' }, 'Don\u2019t promise a date until this list is empty.'));
+    gate.caution ? el('p', { class: 'small' }, gate.caution) : '');
   if (unfolded && byId('looked-at')) byId('looked-at').open = true;
 }
 
 /** Facts that are due: what each says, where it stands, and which files say it; and those that somebody looked at. */
-const facts = ({ due, lookedAt }, act) => [
+const facts = ({ due, lookedAt, gate }, act) => [
   ...(due.length ? [el('h3', { class: 'list-title' }, 'Facts to look at again'),
     el('ul', { class: 'lessons facts' }, ...due.map((one) => el('li', { class: 'gate-row' }, el('span', { class: 'n' }, String(one.number)),
       el('span', { class: 'name' }, one.fact),
       el('span', { class: 'missing' }, `To be looked at since ${said(one.due)}: ${one.title}, line ${one.line}: \u201c${one.text}\u201d`),
-      el('span', { class: 'small next-step' }, files(one)),
+      el('span', { class: 'small next-step' }, one.holding),
       el('span', { class: 'next-step choices' }, el('button', { type: 'button', id: `right-${one.number}-${one.line}`,
         onclick: () => act({ do: 'looked_at', lesson: one.lesson, line: one.line }) }, 'It is still right'))))),
-    el('p', { class: 'small' }, 'Not right any more? Change the line in its script: it is then to be recorded again. To be reminded again, write a new date behind check: in the script.')] : []),
+    el('p', { class: 'small' }, gate.outdated)] : []),
   ...(lookedAt.length ? [el('details', { class: 'group', id: 'looked-at' }, el('summary', {}, `Looked at: ${count(lookedAt.length, 'fact')}`),
     el('ul', { class: 'lessons facts' }, ...lookedAt.map((one) => el('li', { class: 'gate-row' }, el('span', { class: 'n' }, String(one.number)),
       el('span', { class: 'name' }, one.fact),
@@ -47,5 +44,3 @@ const facts = ({ due, lookedAt }, act) => [
       el('span', { class: 'next-step choices' }, el('button', { type: 'button', class: 'quiet', id: `back-${one.number}-${one.line}`,
         onclick: () => act({ do: 'not_looked_at', lesson: one.lesson, line: one.line }) }, 'Take that back'))))))] : []),
 ];
-
-const files = ({ exports, captions }) => (exports.length + captions.length ? `Said in ${[...exports, ...captions].join(', ')}.` : 'Not exported yet.');

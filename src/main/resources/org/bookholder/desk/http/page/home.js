@@ -96,6 +96,7 @@ function showHead() {
     trouble && el('div', { class: 'card wrong-card' }, el('h3', {}, 'This course can\u2019t be read'), el('p', {}, trouble),
       el('p', { class: 'choices' }, el('button', { type: 'button', id: 'forget',
         onclick: () => act({ do: 'forget', course: name }) }, 'Take it off the list'))),
+    ...(today?.remarks ?? []).map((text) => el('p', { class: 'small', id: 'left-out' }, `Left out: ${text}.`)),
     !name && el('div', { class: 'card' }, el('h3', {}, 'Where are your lessons?'),
       el('p', {}, 'A course is a folder with your lessons in it, one file for each: Markdown, plain text or DOCX. New course turns other documents into such files.'),
       el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'open-first', onclick: openFolder },
