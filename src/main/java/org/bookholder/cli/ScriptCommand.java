@@ -1,6 +1,8 @@
 package org.bookholder.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
@@ -8,8 +10,10 @@ import org.bookholder.app.script.KnownWords;
 import org.bookholder.app.script.ScriptInspection;
 import org.bookholder.app.script.ScriptJson;
 import org.bookholder.app.script.ScriptText;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.source.ScriptReader;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,6 +38,15 @@ final class ScriptCommand implements Callable<Integer> {
     @Option(names = "--json", description = "The same as JSON, for other programs.")
     private boolean json;
 
+    @Option(
+            names = "--say",
+            paramLabel = "WRITTEN=SAID",
+            description = {
+                "First choose for the whole course how something is said, as in \"350=three fifty\";",
+                "\"350=\" takes that back. It stands in course.yaml."
+            })
+    private List<String> say = new ArrayList<>();
+
     @Mixin
     private final SpeakerOption speakers = new SpeakerOption();
 
@@ -47,8 +60,14 @@ final class ScriptCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
+        Path script = Objects.requireNonNull(file);
+        CourseHabits habits = new CourseHabits(here);
+        for (String choice : say) {
+            choose(habits, script, choice);
+        }
         try (KnownWords words = new KnownWords(here)) {
-            ScriptInspection found = ScriptInspection.of(Objects.requireNonNull(file), speakers.names(), words)
+            ScriptInspection found = ScriptInspection.of(script, speakers.names(), words)
+                    .said(habits.known(script))
                     .aimed(new TargetPaces(here, presenter.name()));
             if (json) {
                 terminal.out().println(ScriptJson.of(found).toPrettyString());
@@ -57,5 +76,16 @@ final class ScriptCommand implements Callable<Integer> {
             }
             return 0;
         }
+    }
+
+    private static void choose(CourseHabits habits, Path script, String choice) throws ProblemException {
+        int equals = choice.indexOf('=');
+        if (equals < 1) {
+            throw new ProblemException(
+                    "this does not say how something is said", choice, "write it as in --say \"350=three fifty\"");
+        }
+        // A script that can't be read belongs to no course that could be changed.
+        ScriptReader.bytes(script);
+        habits.choose(script, choice.substring(0, equals), choice.substring(equals + 1));
     }
 }

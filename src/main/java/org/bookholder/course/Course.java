@@ -41,7 +41,7 @@ public record Course(
     static final String EXPORTS = "exports";
 
     /** The folder in it for sessions. */
-    static final String SESSIONS = "sessions";
+    public static final String SESSIONS = "sessions";
 
     /** Copies the lists. */
     public Course {

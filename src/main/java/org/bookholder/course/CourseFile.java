@@ -7,14 +7,17 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.settings.YamlEdit;
 
@@ -27,6 +30,8 @@ import org.bookholder.settings.YamlEdit;
 public record CourseFile(Path folder) {
     private static final List<String> DAYS = List.of("recording", "days");
     private static final String ON_DAY = "lessons";
+    private static final String SAY = "say";
+    private static final int LONGEST_SAYING = 60;
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     /** How a value is filled in. */
@@ -222,6 +227,32 @@ public record CourseFile(Path folder) {
         } else {
             write(file.withValueOfItem(place.list(), place.index(), "kind", kind.label()));
         }
+    }
+
+    /**
+     * Chooses how something is said in all lessons.
+     *
+     * @param written what is written, such as a number
+     * @param form how it is said, in words; empty to take the choice back
+     * @throws ProblemException if it can't be said so; nothing is written then
+     */
+    public void say(String written, String form) throws ProblemException {
+        String key = written.strip().toLowerCase(Locale.ROOT);
+        if (key.isEmpty() || key.length() > LONGEST_SAYING || key.matches("(?s).*\\p{Cntrl}.*")) {
+            throw new ProblemException(
+                    "this is no word or number of a script", key, "give it as it is written in the script");
+        }
+        YamlEdit file = read();
+        List<String> path = List.of(SAY, key);
+        if (form.isBlank()) {
+            boolean only = CourseReader.sayings(folder).keySet().equals(Set.of(key));
+            write(only ? file.without(List.of(SAY)) : file.without(path));
+            return;
+        }
+        String words = SpokenHabits.form(form)
+                .orElseThrow(() -> new ProblemException(
+                        "this can't be said", form.strip(), "write it in words, as in three fifty"));
+        write(file.with(path, words));
     }
 
     /** Adds lessons behind the others, in the last module if there is one, if the file lists them; otherwise they are found. */

@@ -99,6 +99,11 @@ public final class CourseReader {
         return CourseSettings.read(folder).pace();
     }
 
+    /** How things are said in the course in {@code folder}, by what is written, as was chosen for it. */
+    public static Map<String, String> sayings(Path folder) throws ProblemException {
+        return CourseSettings.read(folder).sayings();
+    }
+
     private static boolean holdsScript(Path folder) {
         try (Stream<Path> entries = Files.list(folder)) {
             return entries.anyMatch(ScriptFolder::isScript);

@@ -8,7 +8,9 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,6 +18,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptSettings;
+import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.settings.Setting;
 import org.bookholder.settings.Settings;
@@ -23,7 +26,17 @@ import org.bookholder.settings.Settings;
 /** The contents of {@code course.yaml}; empty if there is no such file. */
 final class CourseSettings {
     private static final List<String> NAMES = List.of(
-            "title", "pace", "lessons", "modules", "recording", "editing", "kinds", "delivery", "launch", "costs");
+            "title",
+            "pace",
+            "lessons",
+            "modules",
+            "recording",
+            "editing",
+            "kinds",
+            "say",
+            "delivery",
+            "launch",
+            "costs");
     private static final int MOST_HOURS = 24;
     private static final int HOURS_OF_A_WEEK = 168;
     private static final double MOST_MONEY = 999_999_999;
@@ -69,6 +82,7 @@ final class CourseSettings {
                 settings.shooting(),
                 settings.editing(),
                 settings.kinds(),
+                settings.sayings(),
                 settings.modules(),
                 settings.costs(lessons.size()));
         if (all.isEmpty()) {
@@ -127,6 +141,24 @@ final class CourseSettings {
             }
         }
         return kinds;
+    }
+
+    /** How things are said, by what is written, in lower case. */
+    Map<String, String> sayings() throws ProblemException {
+        Settings given = all.group("say");
+        Map<String, String> sayings = new LinkedHashMap<>();
+        for (String written : given.names()) {
+            Optional<Setting> form = given.value(written);
+            if (form.isPresent()) {
+                String words = SpokenHabits.form(form.get().text())
+                        .orElseThrow(() -> form.get()
+                                .problem(
+                                        "'" + written + "' has no form that can be said",
+                                        "write it in words, as in \"350\": three fifty"));
+                sayings.put(written.strip().toLowerCase(Locale.ROOT), words);
+            }
+        }
+        return sayings;
     }
 
     /** The script with the course's target pace, unless it sets its own. */

@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.bookholder.journal.SaidNotes;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.FakeEquipment;
+import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -103,6 +105,52 @@ final class HomeScriptsTest {
                 .content()
                 .isEqualTo(WHEEL.replace("Wendlebury", "[Wendlebury](say:wendle berry)")
                         .replace("$2.50", "[$2.50](say:two fifty)"));
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
+    void howThingsAreSaidIsChosenForTheCourseAndHeardAgain() throws Exception {
+        Path session = folder.resolve("data/sessions/one");
+        Path read = Files.writeString(course.resolve("lesson-4.md"), StoredExamples.script());
+        StoredExamples.write(session, read.toString());
+        new SaidNotes(
+                        course.toString(),
+                        List.of(
+                                new SaidNotes.Said("7 g", "seven grams", "seven g", 4, 1, 2, 2.6),
+                                new SaidNotes.Said("7 g", "seven grams", "seven g", 4, 1, 9, 9.6)))
+                .keep(session);
+        choose(course);
+        browser.until("document.body.textContent.includes('record line 6')");
+        browser.press("s");
+        browser.until("document.querySelector('#script-1')");
+        browser.click("#script-1");
+        browser.until("document.querySelector('#said')");
+        browser.tabTo("#said summary");
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelector('#said').open");
+        assertThat(browser.text("#said")).contains("7 g “seven g”", "said 2 times");
+        browser.value("(window.heard = [], HTMLMediaElement.prototype.play = function () {"
+                + " heard.push(this.src + ' ' + this.currentTime); return Promise.reject(new Error('silent')); }, 0)");
+        browser.click("#said .hear-said");
+        assertThat(String.valueOf(browser.value("heard[0]"))).contains("/takes/1.wav ");
+        assertThat(browser.awaited("fetch(heard[0].split(' ')[0]).then(answer => answer.status)"))
+                .isEqualTo(200L);
+
+        browser.click("[data-key='6/$2.50/0']");
+        browser.until("document.querySelector('#say-as')");
+        browser.value("document.querySelector('#say-as').value = ''");
+        browser.type("#say-as", "two fifty");
+        browser.tabTo("#say-in-course");
+        browser.picture("scripts-say-in-course");
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelectorAll('.saying-row').length === 2 && document.querySelector('#said').open");
+        assertThat(browser.text("#said")).contains("$2.50 “two fifty”", "chosen by you");
+        assertThat(course.resolve("course.yaml")).content().contains("$2.50: two fifty");
+        browser.lookAtEverySize("scripts-said");
+        browser.click(".saying-row:first-child .quiet");
+        browser.until("document.querySelectorAll('.saying-row').length === 1");
+        assertThat(course.resolve("course.yaml")).content().isEmpty();
+        assertThat(course.resolve("lesson-1.md")).content().isEqualTo(WHEEL);
         assertThat(browser.errors()).isEmpty();
     }
 

@@ -54,6 +54,27 @@ final class ScriptCommandTest {
     }
 
     @Test
+    void choosesForTheCourseHowSomethingIsSaid() throws IOException {
+        assertThat(program.run("script", script.toString(), "--say", "2=a pair of", "--json"))
+                .isZero();
+        JsonNode json = new JsonMapper().readTree(program.out());
+        assertThat(json.at("/lines/0/words/1/forms/0").toString()).isEqualTo("[\"a\",\"pair\",\"of\"]");
+        assertThat(json.at("/said in this course/0/said").asText()).isEqualTo("a pair of");
+        assertThat(folder.resolve("course.yaml")).content().isEqualTo("say:\n  2: a pair of\n");
+        assertThat(program.run("script", script.toString())).isZero();
+        assertThat(program.out())
+                .contains("line 1: 2: a pair of; two\n")
+                .contains("How you say it in this course:\n  2: a pair of (chosen)\n");
+        assertThat(program.run("script", script.toString(), "--say", "2=", "--json"))
+                .isZero();
+        assertThat(program.out()).doesNotContain("a pair of");
+        assertThat(program.run("script", script.toString(), "--say", "two")).isEqualTo(2);
+        assertThat(program.err()).contains("write it as in --say \"350=three fifty\"");
+        assertThat(program.run("script", script.toString(), "--say", "2=2")).isEqualTo(2);
+        assertThat(program.err()).contains("2: this can't be said; write it in words");
+    }
+
+    @Test
     void showsAndTimesTheLinesOfOneSpeaker() throws IOException {
         Path talk = Files.writeString(folder.resolve("talk.txt"), "HOST: Two words.\n\nGUEST: These are three.\n");
         assertThat(program.run("script", talk.toString(), "--speaker", "Guest")).isZero();

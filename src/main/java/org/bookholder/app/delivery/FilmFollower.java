@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FilmSources;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.files.RunFolder;
@@ -50,7 +51,10 @@ public final class FilmFollower implements AutoCloseable {
         SessionFolder folder = SessionFolder.create(place.path().resolve("session"), here.locks());
         SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
         ReadingPlan plan = new ReadingPlan(
-                ScriptPreparer.prepare(lesson.script(), ears.vocabulary()),
+                ScriptPreparer.prepare(
+                        lesson.script(),
+                        new CourseHabits(here).of(Path.of(lesson.script().source())),
+                        ears.vocabulary()),
                 before,
                 lesson.opened(before.now(), here.clock().instant()),
                 Optional.empty(),

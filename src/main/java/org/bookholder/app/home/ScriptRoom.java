@@ -22,6 +22,7 @@ import org.bookholder.app.script.LessonText;
 import org.bookholder.app.script.LessonTexts;
 import org.bookholder.app.script.ScriptInspection;
 import org.bookholder.app.script.ScriptJson;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.UnreadableLesson;
@@ -40,12 +41,17 @@ final class ScriptRoom {
     private final HomeCourses courses;
     private final LessonTexts texts;
     private final KnownWords words;
+    private final CourseHabits habits;
+
+    /** How things are said in the course of the script that was opened last. */
+    private CourseHabits.Known said = CourseHabits.Known.NOTHING;
 
     ScriptRoom(Environment here, HomeCourses courses, LessonTexts texts, KnownWords words) {
         this.here = here;
         this.courses = courses;
         this.texts = texts;
         this.words = words;
+        this.habits = new CourseHabits(here);
     }
 
     /**
@@ -84,6 +90,7 @@ final class ScriptRoom {
                                                 entry(asked).file(),
                                                 asked.path("text").asText())
                                         .getFileName()));
+            case "say" -> say(entry(asked), asked);
             case "as_text" -> asText(entry(asked));
             default -> throw new ProblemException("there is no such action", "scripts", "load the page again");
         };
@@ -108,7 +115,16 @@ final class ScriptRoom {
     }
 
     private ObjectNode open(Entry entry) throws ProblemException {
-        return shown(texts.read(entry.file()), look(() -> ScriptInspection.of(entry.file(), words)));
+        said = habits.known(entry.file());
+        return shown(texts.read(entry.file()), look(() -> ScriptInspection.of(entry.file(), words), said));
+    }
+
+    /** Chooses for the whole course how something is said, and shows the text with it. */
+    private ObjectNode say(Entry entry, JsonNode asked) throws ProblemException {
+        habits.choose(
+                entry.file(), asked.path("written").asText(), asked.path("said").asText());
+        said = habits.known(entry.file());
+        return look(entry.file(), asked.path("text").asText());
     }
 
     private static ObjectNode shown(LessonText text, ObjectNode look) {
@@ -123,13 +139,15 @@ final class ScriptRoom {
     }
 
     private ObjectNode look(Path file, String text) {
-        return look(() -> ScriptInspection.of(text, file.toString(), words));
+        return look(() -> ScriptInspection.of(text, file.toString(), words), said);
     }
 
     /** How a document that was dropped will be read; or what must be mended first. */
     ObjectNode look(Path file, Offered offered) {
-        return look(() -> ScriptInspection.of(offered.lesson().text(), file.toString(), words)
-                .alsoLeavingOut(offered.document().leftOut()));
+        return look(
+                () -> ScriptInspection.of(offered.lesson().text(), file.toString(), words)
+                        .alsoLeavingOut(offered.document().leftOut()),
+                CourseHabits.Known.NOTHING);
     }
 
     /** What finds how a text will be read. */
@@ -138,10 +156,11 @@ final class ScriptRoom {
         ScriptInspection find() throws ProblemException;
     }
 
-    private ObjectNode look(Inspection inspection) {
+    private ObjectNode look(Inspection inspection, CourseHabits.Known said) {
         try {
-            ScriptInspection found = inspection.find().aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
-            ObjectNode json = ScriptJson.forPage(found);
+            ScriptInspection found =
+                    inspection.find().said(said).aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
+            ObjectNode json = ScriptJson.forPage(found, session -> courses.address(session));
             courses.seen()
                     .overview()
                     .flatMap(course -> course.status().board().measured().pace().stream()

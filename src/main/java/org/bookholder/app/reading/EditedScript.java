@@ -7,6 +7,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.script.source.ScriptReader;
@@ -17,10 +18,12 @@ import org.bookholder.script.source.SpeakerChoice;
  *
  * @param file the file
  * @param speakers those whose lines are read, as {@link SpeakerChoice} puts them before the text
+ * @param habits how its author says things
  * @param vocabulary the recogniser's vocabulary
  * @param folder the session's folder
  */
-public record EditedScript(Path file, List<String> speakers, Vocabulary vocabulary, SessionFolder folder)
+public record EditedScript(
+        Path file, List<String> speakers, SpokenHabits habits, Vocabulary vocabulary, SessionFolder folder)
         implements Manuscript {
     /** Copies the list. */
     public EditedScript {
@@ -34,7 +37,7 @@ public record EditedScript(Path file, List<String> speakers, Vocabulary vocabula
 
     @Override
     public PreparedScript prepare(String text) throws ProblemException {
-        return ScriptPreparer.prepare(ScriptFile.parse(text, file.toString()), vocabulary);
+        return ScriptPreparer.prepare(ScriptFile.parse(text, file.toString()), habits, vocabulary);
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.environment.SpeechModels;
 import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.RecordingRoom;
@@ -39,6 +40,7 @@ import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptSettings;
+import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.source.SpeakerChoice;
 import org.bookholder.session.AcceptedReading;
@@ -136,7 +138,7 @@ public final class ReadingService {
         Path model = heard ? SpeechModels.forScript(here, request.model(), lesson.script()) : request.model();
         try (AudioSource first = sources.open()) {
             OptionalEars ears = unheard ? new OptionalEars(Optional.empty()) : shared.ears(here, model, heard);
-            PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
+            PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), habits(), ears.vocabulary());
             listener.prepared(new ReadingSetup(
                     sources.sounding() ? Optional.of(first.name()) : Optional.empty(),
                     first.rate(),
@@ -342,9 +344,13 @@ public final class ReadingService {
         }
     }
 
+    private SpokenHabits habits() {
+        return new CourseHabits(here).of(request.script());
+    }
+
     private EditedScript edited(ScriptFile lesson, SessionFolder folder, Optional<Ears> ears) {
         List<String> speakers = SpeakerChoice.of(lesson.text()).names();
-        return new EditedScript(request.script(), speakers, new OptionalEars(ears).vocabulary(), folder);
+        return new EditedScript(request.script(), speakers, habits(), new OptionalEars(ears).vocabulary(), folder);
     }
 
     /** Starts a new session with the readings accepted in earlier sessions of the course. */
@@ -371,12 +377,21 @@ public final class ReadingService {
         }
     }
 
+    private void keepSaid(SessionState state, SessionFolder folder) {
+        try {
+            CourseHabits.keep(folder.path(), state);
+        } catch (ProblemException e) {
+            listener.noted(e.getMessage());
+        }
+    }
+
     private ReadingResult finish(Reading reading, SessionFolder folder, SecondPlace second) {
         Optional<KeptElsewhere> rest = reading.keepElsewhere();
         boolean allIn = !reading.leftBehind() && second.takeIn();
         Optional<KeptElsewhere> kept = rest.filter(some -> !allIn);
         List<AcceptedReading> learned = reading.state().get().remarks().readRight();
         keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
+        keepSaid(reading.state().get(), folder);
         return ReadingResult.of(reading, folder.path(), kept);
     }
 }

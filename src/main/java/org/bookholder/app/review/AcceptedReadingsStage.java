@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Criticality;
@@ -52,6 +53,12 @@ public final class AcceptedReadingsStage implements Stage {
     @Override
     public void onClose() {
         keep(state.get().remarks().readRight());
+        try {
+            CourseHabits.keep(session, state.get());
+        } catch (ProblemException e) {
+            // The journal reports a disk that can't be written; what was said is found again in the session.
+            kept = Optional.empty();
+        }
     }
 
     /** A failure must not end the review; it is tried again, and the journal reports a disk that cannot be written. */

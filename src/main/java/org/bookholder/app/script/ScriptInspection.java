@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.prepare.HardStretch;
 import org.bookholder.course.prepare.HardStretches;
@@ -30,6 +31,7 @@ import org.bookholder.script.source.SpeakerChoice;
  * @param unheard what to say because no model hears the script's language; empty if one does
  * @param speakers those whose names stand before lines
  * @param hard what is hard to say, other than unknown words
+ * @param sayings how numbers and the like are said in the script's course
  */
 public record ScriptInspection(
         Script script,
@@ -38,13 +40,15 @@ public record ScriptInspection(
         boolean wordsChecked,
         Optional<String> unheard,
         List<Speaker> speakers,
-        List<HardStretch> hard) {
+        List<HardStretch> hard,
+        List<CourseHabits.Saying> sayings) {
     /** Copies the lists. */
     public ScriptInspection {
         leftOut = List.copyOf(leftOut);
         unknown = List.copyOf(unknown);
         speakers = List.copyOf(speakers);
         hard = List.copyOf(hard);
+        sayings = List.copyOf(sayings);
     }
 
     /**
@@ -67,13 +71,26 @@ public record ScriptInspection(
     public ScriptInspection alsoLeavingOut(List<LeftOut> before) {
         List<LeftOut> all = new ArrayList<>(before);
         all.addAll(leftOut);
-        return new ScriptInspection(script, all, unknown, wordsChecked, unheard, speakers, hard);
+        return new ScriptInspection(script, all, unknown, wordsChecked, unheard, speakers, hard, sayings);
     }
 
     /** The same with the pace at which it is to be read. */
     public ScriptInspection aimed(TargetPaces paces) {
         return new ScriptInspection(
-                paces.aimed(script, Path.of(script.source())), leftOut, unknown, wordsChecked, unheard, speakers, hard);
+                paces.aimed(script, Path.of(script.source())),
+                leftOut,
+                unknown,
+                wordsChecked,
+                unheard,
+                speakers,
+                hard,
+                sayings);
+    }
+
+    /** The same with those forms first in which things are said in the script's course. */
+    public ScriptInspection said(CourseHabits.Known known) {
+        return new ScriptInspection(
+                known.habits().in(script), leftOut, unknown, wordsChecked, unheard, speakers, hard, known.sayings());
     }
 
     /**
@@ -101,6 +118,7 @@ public record ScriptInspection(
                 vocabulary.isPresent(),
                 unheard,
                 read.speakers(),
-                HardStretches.in(read.script(), Optional.empty()));
+                HardStretches.in(read.script(), Optional.empty()),
+                List.of());
     }
 }

@@ -3,8 +3,12 @@ package org.bookholder.app.script;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.bookholder.app.session.CourseHabits.Saying;
 import org.bookholder.course.prepare.HardStretch;
 import org.bookholder.pace.RunningTime;
 import org.bookholder.script.model.Direction;
@@ -16,21 +20,26 @@ import org.bookholder.script.model.ScriptWord;
 
 /** How a script is taken, as JSON. Lengths are seconds; lines of the source are counted from 1, 0 stands for none. */
 public final class ScriptJson {
+    private static final int MOST_SAYINGS = 200;
     private static final Pattern NUMBER = Pattern.compile("\\p{N}");
 
     private ScriptJson() {}
 
     /** All of it, for other programs. */
     public static ObjectNode of(ScriptInspection found) {
-        return json(found, true);
+        return json(found, true, session -> Optional.empty());
     }
 
-    /** What the page shows: as above, but only numbers come with their forms. */
-    public static ObjectNode forPage(ScriptInspection found) {
-        return json(found, false);
+    /**
+     * What the page shows: as above, but only numbers come with their forms.
+     *
+     * @param addresses where on the page a session is, by its folder
+     */
+    public static ObjectNode forPage(ScriptInspection found, Function<Path, Optional<String>> addresses) {
+        return json(found, false, addresses);
     }
 
-    private static ObjectNode json(ScriptInspection found, boolean whole) {
+    private static ObjectNode json(ScriptInspection found, boolean whole, Function<Path, Optional<String>> addresses) {
         Script script = found.script();
         int pace = script.settings().targetPace();
         ObjectNode json = JsonNodeFactory.instance.objectNode();
@@ -60,7 +69,23 @@ public final class ScriptJson {
         found.unheard().ifPresent(why -> json.put("unheard", why));
         ArrayNode hard = json.putArray("hard");
         found.hard().forEach(stretch -> hard(hard.addObject(), stretch));
+        ArrayNode sayings = json.putArray("said in this course");
+        found.sayings().stream().limit(MOST_SAYINGS).forEach(saying -> saying(sayings.addObject(), saying, addresses));
         return json;
+    }
+
+    private static void saying(ObjectNode json, Saying saying, Function<Path, Optional<String>> addresses) {
+        json.put("written", saying.written())
+                .put("said", saying.said())
+                .put("chosen", saying.chosen())
+                .put("times", saying.times());
+        saying.last()
+                .ifPresent(last -> json.put(
+                                "session", String.valueOf(last.session().getFileName()))
+                        .put("take", last.said().take())
+                        .put("from", last.said().from())
+                        .put("to", last.said().to()));
+        saying.last().flatMap(last -> addresses.apply(last.session())).ifPresent(at -> json.put("address", at));
     }
 
     private static void line(ObjectNode json, ScriptLine line, int pace, boolean whole) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.bookholder.app.session.CourseHabits.Saying;
 import org.bookholder.course.Text;
 import org.bookholder.course.prepare.HardStretch;
 import org.bookholder.pace.RunningTime;
@@ -50,6 +51,7 @@ public final class ScriptText {
         }
         leftOut(out, found.leftOut());
         numbers(out, script);
+        sayings(out, found.sayings());
         unknown(out, found);
         hard(out, found.hard());
         return out;
@@ -65,6 +67,16 @@ public final class ScriptText {
             out.add("Numbers, and how they may be said:");
         }
         rows.forEach(row -> out.addAll(numbered("  ", row)));
+    }
+
+    private static void sayings(List<String> out, List<Saying> all) {
+        if (!all.isEmpty()) {
+            out.add("How you say it in this course:");
+        }
+        for (Saying saying : all) {
+            String how = saying.chosen() ? "chosen" : "said " + Text.count(saying.times(), "time");
+            out.addAll(numbered("  ", saying.written() + ": " + saying.said() + " (" + how + ")"));
+        }
     }
 
     private static String forms(ScriptWord word) {

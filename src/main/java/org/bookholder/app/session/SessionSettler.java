@@ -2,13 +2,16 @@ package org.bookholder.app.session;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.recovery.RecoveryProgress;
 import org.bookholder.runtime.recovery.SessionRecovery;
+import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.Ears;
 
@@ -73,6 +76,10 @@ public final class SessionSettler {
     /** The same for a session that is open here, with ears that are loaded already. */
     public static List<String> settle(Environment here, SessionFolder folder, Ears ears, RecoveryProgress progress)
             throws ProblemException {
-        return SessionRecovery.settle(folder, ears, BreakLimits.of(here), progress);
+        Optional<SessionEvent.Opened> opened = Replay.firstOpened(folder.events());
+        SpokenHabits habits = opened.isEmpty()
+                ? SpokenHabits.NONE
+                : new CourseHabits(here).of(Path.of(opened.get().source()));
+        return SessionRecovery.settle(folder, ears, habits, BreakLimits.of(here), progress);
     }
 }

@@ -37,6 +37,7 @@ final class Assets {
             "work.js",
             "rail.js",
             "rooms.js",
+            "said.js",
             "fields.js",
             "inputs.js",
             "options.js",

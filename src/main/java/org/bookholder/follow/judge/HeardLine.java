@@ -8,6 +8,7 @@ import org.bookholder.follow.graph.PathStep;
 import org.bookholder.follow.graph.PathStep.Kind;
 import org.bookholder.follow.graph.ReadingGraph;
 import org.bookholder.follow.model.WordTime;
+import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -23,6 +24,7 @@ final class HeardLine {
     private final StreamTime[] start;
     private final StreamTime[] end;
     private final boolean[] matched;
+    private final String[] form;
 
     HeardLine(ReadingGraph graph, PathSpan span) {
         this.graph = graph;
@@ -31,6 +33,7 @@ final class HeardLine {
         start = new StreamTime[length];
         end = new StreamTime[length];
         matched = new boolean[length];
+        form = new String[length];
         for (PathStep step : span.steps()) {
             if (step.node() >= 0) {
                 hear(step);
@@ -45,6 +48,8 @@ final class HeardLine {
             start[word] = PathSpan.token(step).start();
             matched[word] = true;
         }
+        String token = graph.tokenText(step.node());
+        form[word] = within && form[word] != null ? form[word] + " " + token : token;
         end[word] = PathSpan.token(step).end();
         matched[word] &= step.kind() == Kind.MATCH;
     }
@@ -147,12 +152,19 @@ final class HeardLine {
         return end[word];
     }
 
+    /** The form in which a word was said; empty if it has no choice of forms. */
+    private String said(int word) {
+        PreparedWord prepared = graph.word(first + word);
+        boolean told = matched[word] && !prepared.standIn() && prepared.word().hasChoice();
+        return told ? form[word] : "";
+    }
+
     /** The times of all words for which something was heard. */
     List<WordTime> times() {
         List<WordTime> times = new ArrayList<>();
         for (int word = 0; word < length(); word++) {
             if (start[word] != null && end[word] != null && !end[word].isBefore(start[word])) {
-                times.add(new WordTime(word + 1, start[word], end[word]));
+                times.add(new WordTime(word + 1, start[word], end[word], said(word)));
             }
         }
         return times;

@@ -123,6 +123,7 @@ public final class EventCodec {
         JsonMapper.Builder builder = JsonMapper.builder()
                 .addModule(new TimeModule())
                 .addModule(new TakeEndModule())
+                .addModule(new WordTimeModule())
                 .addMixIn(SessionEvent.class, Kind.class)
                 .addMixIn(Remark.class, Kind.class)
                 .addMixIn(FilmChange.class, Kind.class)

@@ -24,6 +24,7 @@ import org.bookholder.runtime.take.FollowEntries;
 import org.bookholder.runtime.take.SpoiledLines;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
@@ -45,6 +46,7 @@ public final class SessionRecovery {
 
     private final SessionFolder folder;
     private final Ears ears;
+    private final SpokenHabits habits;
     private final JournalQueue queue = new JournalQueue();
     private final SessionRecorder recorder;
     private final List<UnsettledTake> takes;
@@ -53,9 +55,11 @@ public final class SessionRecovery {
             "spoiled lines",
             fault -> troubles.add("lines whose sound is spoiled could not be marked (" + fault.cause() + ")"));
 
-    private SessionRecovery(SessionFolder folder, Ears ears, SessionState before, List<UnsettledTake> takes) {
+    private SessionRecovery(
+            SessionFolder folder, Ears ears, SpokenHabits habits, SessionState before, List<UnsettledTake> takes) {
         this.folder = folder;
         this.ears = ears;
+        this.habits = habits;
         this.recorder = new SessionRecorder(queue, before);
         this.takes = takes;
     }
@@ -77,6 +81,13 @@ public final class SessionRecovery {
      */
     public static List<String> settle(SessionFolder folder, Ears ears, FatigueLimits limits, RecoveryProgress progress)
             throws ProblemException {
+        return settle(folder, ears, SpokenHabits.NONE, limits, progress);
+    }
+
+    /** The same for somebody who has a way of saying things. */
+    public static List<String> settle(
+            SessionFolder folder, Ears ears, SpokenHabits habits, FatigueLimits limits, RecoveryProgress progress)
+            throws ProblemException {
         List<SessionEvent> events = folder.events();
         List<UnsettledTake> takes = UnsettledTake.of(events);
         if (takes.isEmpty()) {
@@ -85,7 +96,7 @@ public final class SessionRecovery {
         SessionEvent.Opened opened = Replay.firstOpened(events).orElseThrow();
         Script script = ScriptReader.parse(opened.scriptText(), opened.source(), Format.of(opened.source()));
         SessionState before = ReplayedSession.of(script, limits, events).state();
-        SessionRecovery recovery = new SessionRecovery(folder, ears, before, takes);
+        SessionRecovery recovery = new SessionRecovery(folder, ears, habits, before, takes);
         recovery.settle(progress);
         return List.copyOf(recovery.troubles);
     }
@@ -125,7 +136,7 @@ public final class SessionRecovery {
             enter(take, List.of(settled(take, take.start(), take.attemptsFrom(take.start()))), new SpoiledLines());
             return;
         }
-        PreparedScript script = ScriptPreparer.prepare(take.script(), ears.vocabulary());
+        PreparedScript script = ScriptPreparer.prepare(take.script(), habits, ears.vocabulary());
         try (TakeAudio first = audio.get();
                 TakeAudio second = folder.audio(take.number(), take.start()).orElseThrow()) {
             TakeListener listener = new TakeListener(take, script, first, second);

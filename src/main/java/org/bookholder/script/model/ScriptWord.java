@@ -1,6 +1,7 @@
 package org.bookholder.script.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -34,6 +35,16 @@ public record ScriptWord(String written, List<List<String>> spoken, Emphasis emp
         if (spoken.isEmpty() || spoken.stream().anyMatch(List::isEmpty)) {
             throw new IllegalArgumentException("word '" + written + "' must have a spoken form");
         }
+    }
+
+    /** Whether it is written in another way than it is said, as numbers and units are, and may be said in several ways. */
+    public boolean hasChoice() {
+        return spoken.size() > 1
+                && !String.join(" ", spoken.get(0))
+                        .replace('\u2019', '\'')
+                        .equals(plain().toLowerCase(Locale.ROOT)
+                                .replace('\u2019', '\'')
+                                .replace('-', ' '));
     }
 
     /** The written form without the punctuation around it; the stops of "U.S." and "e.g." stay. */

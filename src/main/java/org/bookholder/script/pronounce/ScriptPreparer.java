@@ -10,6 +10,7 @@ import org.bookholder.script.model.PreparedScript.UnknownWord;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptSettings.Wording;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.script.normalize.SpokenForms;
 
 /**
@@ -18,22 +19,29 @@ import org.bookholder.script.normalize.SpokenForms;
  * also listens for the other wording, as a rival.
  */
 public final class ScriptPreparer {
+    private final SpokenHabits habits;
     private final Vocabulary vocabulary;
     private final PronunciationSubstitutes standIns;
     private final Map<String, Boolean> known = new HashMap<>();
     private final Map<String, UnknownWord> unknown = new LinkedHashMap<>();
 
-    private ScriptPreparer(Vocabulary vocabulary) {
+    private ScriptPreparer(SpokenHabits habits, Vocabulary vocabulary) {
+        this.habits = habits;
         this.vocabulary = vocabulary;
         this.standIns = new PronunciationSubstitutes(vocabulary);
     }
 
     /** Prepares a script for a recogniser with this vocabulary; looks up each word once. */
     public static PreparedScript prepare(Script script, Vocabulary vocabulary) {
-        ScriptPreparer preparer = new ScriptPreparer(vocabulary);
+        return prepare(script, SpokenHabits.NONE, vocabulary);
+    }
+
+    /** The same for an author who has a way of saying things; the script itself stays as it is. */
+    public static PreparedScript prepare(Script script, SpokenHabits habits, Vocabulary vocabulary) {
+        ScriptPreparer preparer = new ScriptPreparer(habits, vocabulary);
         List<List<PreparedWord>> lines = script.lines().stream()
                 .map(line -> line.words().stream()
-                        .map(word -> preparer.prepare(word, line.number()))
+                        .map(word -> preparer.prepare(habits.of(word), line.number()))
                         .toList())
                 .toList();
         return new PreparedScript(

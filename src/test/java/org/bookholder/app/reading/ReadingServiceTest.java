@@ -2,6 +2,7 @@ package org.bookholder.app.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +17,7 @@ import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.app.environment.Progress;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.Replay;
@@ -23,6 +25,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.runtime.take.Conduct;
+import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.session.PickupRound;
@@ -100,6 +103,30 @@ final class ReadingServiceTest {
         }
         assertThat(ears.closed()).isTrue();
         assertThat(ears.open()).isZero();
+    }
+
+    @Test
+    void howThingsAreSaidIsRememberedForTheCourse() throws ProblemException, IOException {
+        Files.writeString(script, "Add 5 kg of flour to the bowl.\nThen stir 7 kg of sugar into it.\n");
+        Spoken voice = new Spoken(0.5)
+                .says("add five kilos of flour to the bowl")
+                .says("then stir seven kilos of sugar into it")
+                .pauses(1);
+        equipment.hears(new FakeEars(voice.hypotheses()));
+        session = here.sessions().resolve("one");
+        Path audio = Wav.write(folder.resolve("lesson.wav"), RATE, voice.sound(RATE));
+        ReadingResult result = service(request(Optional.of(audio))).read();
+        assertThat(result.state().lines().notes(2).outcome()).isEqualTo(Outcome.CLEAN);
+        assertThat(new CourseHabits(here).known(script).sayings())
+                .extracting(CourseHabits.Saying::written, CourseHabits.Saying::said)
+                .containsExactly(tuple("5 kg", "five kilos"), tuple("7 kg", "seven kilos"));
+
+        Files.writeString(script, "Weigh 9 kg again.\n");
+        session = here.sessions().resolve("two");
+        equipment.hears(new FakeEars(List.of()));
+        service(request(recording())).read();
+        assertThat(listener.prepared.orElseThrow().lines().get(0).get(1).preferred())
+                .containsExactly("nine", "kilos");
     }
 
     @Test
@@ -265,6 +292,7 @@ final class ReadingServiceTest {
     private static final class Told implements ReadingListener, ReadingControl {
         private final List<String> told = new ArrayList<>();
         private final Map<String, Runnable> then = new HashMap<>();
+        private Optional<PreparedScript> prepared = Optional.empty();
         private boolean interrupted;
         private boolean finish;
         private boolean failsWhenOpened;
@@ -283,6 +311,7 @@ final class ReadingServiceTest {
         @Override
         public void prepared(ReadingSetup setup) {
             note("prepared, " + setup.source().orElse("no sound"));
+            prepared = Optional.of(setup.prepared());
         }
 
         @Override

@@ -78,8 +78,21 @@ const parts = (close) => [
 ];
 
 function show(look) {
-  showLook(byId('look-at'), look, now.editable ? say : null);
+  showLook(byId('look-at'), look, now.editable ? say : null, sayInCourse);
   showSpeakers(look.speakers ?? []);
+}
+
+/** Chooses for the whole course how something is said; an empty form takes that back. */
+async function sayInCourse(written, said) {
+  const here = now;
+  const look = await question('scripts', { do: 'say', file: here.file, text: byId('text').value, written, said });
+  if (here !== now) return;
+  if (look.trouble && byId('say-wrong')) byId('say-wrong').textContent = look.trouble;
+  else if (look.trouble) tell(look.trouble);
+  else {
+    show(look);
+    tell(said ? `“${written}” is said so in the whole course` : `“${written}” is said as usual again`);
+  }
 }
 
 /** Lets the person choose whose lines are read; the choice stands in the script itself. */

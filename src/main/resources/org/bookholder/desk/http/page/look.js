@@ -1,6 +1,7 @@
 // How a script will be read: its lines with their lengths, directions between them, what is left out and why, numbers with the
 // forms they may be heard in, unknown words, and what is hard to say.
 
+import { hearButton, saidList, sayingOf } from './said.js';
 import { byId, count, el, short } from './words.js';
 
 const WATCHED_SECONDS = 360;
@@ -8,6 +9,7 @@ const MOST_FORMS = 8;
 
 let place = null;
 let say = null;
+let choose = null;
 let marked = -1;
 
 /**
@@ -16,13 +18,17 @@ let marked = -1;
  * @param where the element to show it in
  * @param look what the program found
  * @param saying writes into the text how a word is said, and says whether it could; null where that can't be written
+ * @param choosing chooses how a word is said in the whole course; null where nothing can be chosen
  */
-export function showLook(where, look, saying) {
+export function showLook(where, look, saying, choosing = null) {
+  const listed = byId('said')?.open;
   place = where;
   say = saying;
+  choose = choosing;
   if (!say) marked = -1;
   place.replaceChildren(...(look.wrong ? [wrong(look)]
-    : [summary(look), ...findings(look), el('ol', { class: 'look-rows' }, ...rows(look))]));
+    : [summary(look), ...findings(look), ...saidList(look, choose), el('ol', { class: 'look-rows' }, ...rows(look))]));
+  if (listed && byId('said')) byId('said').open = true;
   highlight(marked);
 }
 
@@ -96,7 +102,7 @@ function shown(word, line, look, seen, place) {
   seen.set(key, nth + 1);
   return el('button', {
     type: 'button', class: `say-word ${unknown ? 'unknown' : 'number'}`, 'aria-expanded': 'false', 'data-key': `${key}/${nth}`,
-    onclick: (event) => toggle(event.currentTarget, { word, line, nth, unknown, place, id: `${key}/${nth}` }),
+    onclick: (event) => toggle(event.currentTarget, { word, line, nth, unknown, place, id: `${key}/${nth}`, saying: sayingOf(look, word.plain) }),
   }, word.written);
 }
 
@@ -110,7 +116,7 @@ function toggle(button, about) {
   byId('say-as')?.focus();
 }
 
-function panel(button, { word, line, nth, unknown, id }) {
+function panel(button, { word, line, nth, unknown, id, saying }) {
   const forms = (word.forms ?? []).map((form) => form.join(' '));
   const heard = unknown?.['heard as'];
   const told = unknown
@@ -122,14 +128,17 @@ function panel(button, { word, line, nth, unknown, id }) {
     if (spoken && !say(line.source, word.plain, nth, spoken)) {
       byId('say-wrong').textContent = 'It was not found in the text. Write it there as [word](say:how it sounds).';
     }
-  } }, el('p', { class: 'small' }, told), ...(say ? [
+  } }, el('p', { class: 'small' }, told), saying ? el('p', { class: 'small' }, `In this course you say “${saying.said}”. `,
+    hearButton(saying)) : '', ...(say ? [
     el('label', { for: 'say-as' }, `Say “${word.plain}” as`),
     el('span', { class: 'say-row' },
       el('input', { id: 'say-as', value: word.said, autocomplete: 'off', onkeydown: (event) => {
         if (event.key === 'Escape') toggle(button, {});
         if (event.key === 'Escape') button.focus();
       } }),
-      el('button', { type: 'submit' }, 'Write it into the text')),
+      el('button', { type: 'submit' }, 'Write it into the text'),
+      choose ? el('button', { type: 'button', id: 'say-in-course', onclick: () => choose(word.plain, byId('say-as').value) },
+        'Say it so in the whole course') : ''),
     el('p', { id: 'say-wrong', class: 'wrong', role: 'alert' })]
     : [el('p', { class: 'small' }, 'How it is said can be written into Markdown files (.md).')]));
 }
