@@ -3,6 +3,7 @@ package org.bookholder.follow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.bookholder.follow.evidence.Loudness;
 import org.bookholder.follow.graph.PathCosts;
@@ -38,6 +39,9 @@ public final class Follower {
     /** How many tokens in a row must be off script before the position counts as lost. */
     private static final int TOKENS_WHEN_LOST = 30;
 
+    /** By how much a reader must be understood better, before it is said that the ears understand again. */
+    private static final double CLEARLY_BETTER = 0.05;
+
     private final ReadingGraph graph;
     private final ViterbiTracker tracker;
     private final UnaryOperator<Settler> settlers;
@@ -49,6 +53,7 @@ public final class Follower {
     private FollowState state = FollowState.FOLLOWING;
     private boolean held;
     private boolean speaking;
+    private boolean badly;
 
     /** Creates a follower that has heard nothing yet, as if a take were running from the script's start. */
     public Follower(PreparedScript script) {
@@ -137,7 +142,18 @@ public final class Follower {
             events.addAll(shown(words.heardTo(), before));
         }
         events.addAll(settled);
+        understood(words.heardTo()).ifPresent(events::add);
         return events;
+    }
+
+    /** Tells when this reader turns out to be understood badly, and when that no longer holds. */
+    private Optional<FollowEvent> understood(StreamTime at) {
+        OptionalDouble share = reader.understood();
+        if (share.isEmpty() || share.getAsDouble() < ReaderProfile.BADLY + (badly ? CLEARLY_BETTER : 0) == badly) {
+            return Optional.empty();
+        }
+        badly = !badly;
+        return Optional.of(new FollowEvent.Understood(at, badly, share.getAsDouble()));
     }
 
     private List<FollowEvent> shown(StreamTime at, int before) {
@@ -187,7 +203,9 @@ public final class Follower {
 
     /** Decides the outcome of the whole take; call it when both ears have finished. */
     public List<FollowEvent> endTake(StreamTime at) {
-        return settler.finish(at);
+        List<FollowEvent> events = new ArrayList<>(settler.finish(at));
+        understood(at).ifPresent(events::add);
+        return events;
     }
 
     private int spokenWords(int from, int to) {

@@ -66,6 +66,9 @@ public sealed interface SessionEvent {
         /** Told of {@link NotJudged}. */
         void notJudged(NotJudged event);
 
+        /** Told of {@link Understood}. */
+        void understood(Understood event);
+
         /** Told of {@link PickupMarked}. */
         void pickupMarked(PickupMarked event);
 
@@ -264,6 +267,20 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.notJudged(this);
+        }
+    }
+
+    /**
+     * Speech recognition understands this reader badly, or well again.
+     *
+     * @param at audio captured
+     * @param badly whether so few words are understood that single misread words can't be told
+     * @param share the share of the words read that were heard as written, 0 to 1
+     */
+    record Understood(StreamTime at, boolean badly, double share) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.understood(this);
         }
     }
 

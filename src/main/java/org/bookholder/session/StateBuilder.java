@@ -314,6 +314,13 @@ final class StateBuilder implements SessionEvent.Handler {
     }
 
     @Override
+    public void understood(SessionEvent.Understood event) {
+        troubles = event.badly()
+                ? troubles.with(new Trouble(Trouble.Kind.HEARD_BADLY, String.valueOf(Math.round(100 * event.share()))))
+                : troubles.without(Trouble.Kind.HEARD_BADLY);
+    }
+
+    @Override
     public void soundMeasured(SessionEvent.SoundMeasured event) {
         sound = sound.after(event);
     }

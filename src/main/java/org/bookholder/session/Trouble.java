@@ -27,6 +27,8 @@ public record Trouble(Kind kind, String detail) {
         NOT_RECORDED,
         /** The machine is too busy: the position is more than half a second behind the voice. */
         BEHIND,
+        /** The presenter's words are understood so badly that single misread words can't be told; {@code detail}: how many in a hundred. */
+        HEARD_BADLY,
         /** Speech recognition has failed and is being restarted. */
         EAR_RESTARTS,
         /** Speech recognition has failed for the rest of the take. */

@@ -20,6 +20,7 @@ final class FollowInvariants implements FollowEvent.Listener {
     private int take = 1;
     private StreamTime start = StreamTime.ZERO;
     private FollowState state = FollowState.FOLLOWING;
+    private boolean badly;
 
     private FollowInvariants(PreparedScript script) {
         this.script = script;
@@ -85,6 +86,13 @@ final class FollowInvariants implements FollowEvent.Listener {
     @Override
     public void notJudged(FollowEvent.NotJudged event) {
         throw new AssertionError("the settler failed: " + event.log());
+    }
+
+    @Override
+    public void understood(FollowEvent.Understood event) {
+        assertThat(event.badly()).isNotEqualTo(badly);
+        assertThat(event.share()).isBetween(0.0, 1.0);
+        badly = event.badly();
     }
 
     private void check(Attempt attempt, StreamTime now) {

@@ -230,6 +230,16 @@ final class SessionTest {
     }
 
     @Test
+    void aReaderWhoIsUnderstoodBadlyIsATroubleUntilThatIsBetter() {
+        SessionState badly = after(rolled(1, 0), new SessionEvent.Understood(s(60), true, 0.454));
+        assertThat(badly.troubles().all()).containsExactly(new Trouble(Trouble.Kind.HEARD_BADLY, "45"));
+        assertThat(Session.apply(badly, new SessionEvent.Understood(s(90), false, 0.66))
+                        .troubles()
+                        .isEmpty())
+                .isTrue();
+    }
+
+    @Test
     void soundThatIsSavedAgainIsNoTroubleAndWhatWasLostIsKnown() {
         SessionState failed = after(rolled(1, 0), new RecordingFailed(s(2), "the disk is full"));
         assertThat(failed.troubles().all()).hasSize(1);

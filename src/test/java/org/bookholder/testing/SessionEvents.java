@@ -123,6 +123,8 @@ public final class SessionEvents {
                 Combinators.combine(times(), Arbitraries.of(FollowState.class)).as(SessionEvent.FollowChanged::new),
                 Combinators.combine(times(), attempts()).as(SessionEvent.AttemptSettled::new),
                 Combinators.combine(times(), stretches(), texts()).as(SessionEvent.NotJudged::new),
+                Combinators.combine(times(), Arbitraries.of(true, false), doubles())
+                        .as(SessionEvent.Understood::new),
                 Combinators.combine(
                                 times(),
                                 ordinals(),

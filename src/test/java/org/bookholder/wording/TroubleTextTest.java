@@ -24,6 +24,12 @@ final class TroubleTextTest {
     }
 
     @Test
+    void aReaderWhoIsUnderstoodBadlyIsToldWhatStillHolds() {
+        assertThat(TroubleText.of(Troubles.NONE.with(new Trouble(Kind.HEARD_BADLY, "45"))))
+                .contains("45 of 100 words", "Lost lines are still found", "listen");
+    }
+
+    @Test
     void aTroubleReplacesTheOneOfItsKind() {
         Troubles two = Troubles.NONE
                 .with(new Trouble(Kind.TEXT_WAITS, ""))

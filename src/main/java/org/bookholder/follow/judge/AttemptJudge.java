@@ -43,6 +43,9 @@ public final class AttemptJudge {
 
     private static final double SAME_SOUND = 0.4;
 
+    /** How certain a report on a word must be where the reader is understood badly. */
+    private static final double SURE = 0.9;
+
     private final ReadingGraph graph;
     private final OpenWords open;
     private final Loudness loudness;
@@ -101,6 +104,9 @@ public final class AttemptJudge {
         for (int word : wrong) {
             result.add(deviation(words.get(word), alignment.said(word), word, wrong.size() > 1));
         }
+        if (reader.badlyUnderstood()) {
+            result.removeIf(deviation -> deviation.certainty() < SURE);
+        }
         result.sort(Comparator.comparingInt(Deviation::word));
         return result;
     }
@@ -121,16 +127,18 @@ public final class AttemptJudge {
     private static ReaderProfile.Told told(
             int line, List<PreparedWord> words, HeardLine heard, OpenAlignment alignment, List<Integer> wrong) {
         int slips = -wrong.size();
+        int understood = 0;
         Set<String> right = new HashSet<>();
         for (int word = 0; word < heard.length(); word++) {
             slips += lost(words, heard, word) ? 1 : 0;
             if (alignment.exact(word)) {
+                understood++;
                 right.add(lowerCase(words.get(word)));
             }
         }
         Map<String, String> heardFor = new HashMap<>();
         wrong.forEach(word -> heardFor.put(lowerCase(words.get(word)), alignment.said(word)));
-        return new ReaderProfile.Told(line, slips, heardFor, right);
+        return new ReaderProfile.Told(line, slips, heard.length(), understood, heardFor, right);
     }
 
     /** Whether the script ear did not hear a word that it can hear. */

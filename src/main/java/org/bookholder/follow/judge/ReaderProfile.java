@@ -3,6 +3,7 @@ package org.bookholder.follow.judge;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.bookholder.timing.StreamTime;
 
@@ -28,6 +29,15 @@ public final class ReaderProfile {
      */
     private static final double USUAL_SLIPS = 0.21;
 
+    /**
+     * Where the open ear hears a smaller share of the words as written, it understands the reader badly. Readers who were measured: see
+     * decision 0326.
+     */
+    public static final double BADLY = 0.6;
+
+    /** About a minute of reading. */
+    private static final int WORDS_TO_TELL = 100;
+
     private final Map<Reading, Told> told = new HashMap<>();
     private int slips;
 
@@ -38,10 +48,12 @@ public final class ReaderProfile {
      *
      * @param line the line, from 0
      * @param slips how many of its words the script ear missed although they were not reported
+     * @param words how many words it has
+     * @param understood how many of them the open ear heard as written
      * @param wrong the words that were not heard as written by either ear, in lower case, and what the open ear heard
      * @param right the words that the open ear heard as written, in lower case
      */
-    record Told(int line, int slips, Map<String, String> wrong, Set<String> right) {
+    record Told(int line, int slips, int words, int understood, Map<String, String> wrong, Set<String> right) {
         Told {
             wrong = Map.copyOf(wrong);
             right = Set.copyOf(right);
@@ -57,6 +69,18 @@ public final class ReaderProfile {
     public void forget(int take) {
         told.keySet().removeIf(reading -> reading.take() == take);
         slips = told.values().stream().mapToInt(Told::slips).sum();
+    }
+
+    /** The share of the words read, 0 to 1, that the open ear heard as written; empty while too few were read to tell. */
+    public OptionalDouble understood() {
+        int words = told.values().stream().mapToInt(Told::words).sum();
+        int understood = told.values().stream().mapToInt(Told::understood).sum();
+        return words < WORDS_TO_TELL ? OptionalDouble.empty() : OptionalDouble.of((double) understood / words);
+    }
+
+    /** Whether so little is understood that single misread words can't be told. */
+    boolean badlyUnderstood() {
+        return understood().orElse(1) < BADLY;
     }
 
     /** How many words per reading the script ear misses although they are read. */

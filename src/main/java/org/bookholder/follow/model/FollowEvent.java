@@ -30,6 +30,9 @@ public sealed interface FollowEvent {
 
         /** Told of {@link NotJudged}. */
         void notJudged(NotJudged event);
+
+        /** Told of {@link Understood}. */
+        void understood(Understood event);
     }
 
     /**
@@ -100,6 +103,20 @@ public sealed interface FollowEvent {
         @Override
         public void to(Listener listener) {
             listener.notJudged(this);
+        }
+    }
+
+    /**
+     * The recogniser that checks what was read understands this reader badly, or well again.
+     *
+     * @param at audio processed so far
+     * @param badly whether so few words are understood that single misread words can't be told
+     * @param share the share of the words read that it heard as written, 0 to 1
+     */
+    record Understood(StreamTime at, boolean badly, double share) implements FollowEvent {
+        @Override
+        public void to(Listener listener) {
+            listener.understood(this);
         }
     }
 }

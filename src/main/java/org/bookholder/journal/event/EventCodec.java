@@ -35,6 +35,7 @@ public final class EventCodec {
             Map.entry(SessionEvent.TakeSettled.class, "take-settled"),
             Map.entry(SessionEvent.AsidesHeard.class, "asides-heard"),
             Map.entry(SessionEvent.NotJudged.class, "not-judged"),
+            Map.entry(SessionEvent.Understood.class, "understood"),
             Map.entry(SessionEvent.PickupMarked.class, "pickup-marked"),
             Map.entry(SessionEvent.SoundMeasured.class, "sound-measured"),
             Map.entry(SessionEvent.SamplesLost.class, "samples-lost"),

@@ -73,6 +73,11 @@ public final class FollowEntries implements FollowEvent.Listener {
         ledger.enter(new SessionEvent.NotJudged(event.at(), stretch, event.log()));
     }
 
+    @Override
+    public void understood(FollowEvent.Understood event) {
+        ledger.enter(new SessionEvent.Understood(event.at(), event.badly(), event.share()));
+    }
+
     private void mark(List<Attempt> attempts) {
         marking.get(() -> spoiled.marks(ledger.state(), attempts), List.<SessionEvent>of())
                 .forEach(ledger::enter);

@@ -38,7 +38,7 @@ final class ReaderProfileTest {
         for (int i = 0; i < 3; i++) {
             wrong(1, i, "brandel", "brand all");
         }
-        record.add(2, StreamTime.ZERO, new Told(0, 0, Map.of(), Set.of("brandel")));
+        record.add(2, StreamTime.ZERO, new Told(0, 0, 5, 5, Map.of(), Set.of("brandel")));
         assertThat(record.alwaysMisheard("brandel", "brand all")).isFalse();
     }
 
@@ -61,7 +61,7 @@ final class ReaderProfileTest {
     @Test
     void aReadingJudgedAgainCountsOnce() {
         for (int i = 0; i < 50; i++) {
-            record.add(1, StreamTime.ZERO, new Told(0, 4, Map.of("brandel", "brand all"), Set.of()));
+            record.add(1, StreamTime.ZERO, new Told(0, 4, 5, 1, Map.of("brandel", "brand all"), Set.of()));
         }
         assertThat(record.slipsPerReading()).isCloseTo((4 + 2.1) / 11, within(1e-9));
     }
@@ -80,7 +80,17 @@ final class ReaderProfileTest {
                 .containsExactly(Outcome.CLEAN, Outcome.CLEAN, Outcome.CLEAN, Outcome.MISREAD);
     }
 
+    @Test
+    void howMuchIsUnderstoodIsToldAfterAboutAMinute() {
+        for (int line = 0; line < 9; line++) {
+            record.add(1, StreamTime.ofSeconds(line), new Told(line, 0, 11, 4, Map.of(), Set.of()));
+        }
+        assertThat(record.understood()).isEmpty();
+        record.add(1, StreamTime.ofSeconds(9), new Told(9, 0, 11, 8, Map.of(), Set.of()));
+        assertThat(record.understood()).hasValue(44 / 110.0);
+    }
+
     private void wrong(int take, int line, String word, String heard) {
-        record.add(take, StreamTime.ofSeconds(10 * line), new Told(line, 0, Map.of(word, heard), Set.of()));
+        record.add(take, StreamTime.ofSeconds(10 * line), new Told(line, 0, 5, 4, Map.of(word, heard), Set.of()));
     }
 }
