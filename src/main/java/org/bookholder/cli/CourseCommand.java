@@ -11,6 +11,7 @@ import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.BoardText;
+import org.bookholder.course.lists.ListText;
 import org.bookholder.course.page.CoursePage;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
@@ -98,6 +99,8 @@ final class CourseCommand implements Callable<Integer> {
             terminal.out().println(BoardJson.of(board).toPrettyString());
         } else {
             BoardText.of(board).forEach(terminal.out()::println);
+            terminal.out().println();
+            ListText.gate(view.launch()).forEach(terminal.out()::println);
         }
         return 0;
     }

@@ -130,6 +130,7 @@ public final class Main implements Callable<Integer> {
             new TimeCommand(here, terminal),
             new CourseCommand(here, terminal),
             new PlanCommand(here, terminal),
+            new ListsCommand(here, terminal),
             new DayCommand(here, terminal),
             new LimitsCommand(here, terminal)
         }) {

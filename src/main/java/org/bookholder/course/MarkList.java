@@ -17,7 +17,7 @@ import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /** What people have marked in a course: a file with a list as JSON, in the course's folder. */
-final class MarkList {
+public final class MarkList {
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
@@ -61,12 +61,12 @@ final class MarkList {
     }
 
     /** The same for marks that have always had what they have. */
-    static <T> List<T> read(Path file, Class<T[]> kind, Consumer<T> check) throws ProblemException {
+    public static <T> List<T> read(Path file, Class<T[]> kind, Consumer<T> check) throws ProblemException {
         return read(file, kind, older -> {}, check);
     }
 
     /** Saves marks, whole or not at all. */
-    static void write(Path file, List<?> marks) throws ProblemException {
+    public static void write(Path file, List<?> marks) throws ProblemException {
         try {
             String json = MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(marks);
             new AtomicFiles(Access.OWNER).write(file, json + "\n");

@@ -68,4 +68,18 @@ public final class Text {
                 ? "line " + numbers.get(0)
                 : "lines " + String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
     }
+
+    /** Numbers in ascending order as ranges: "1 to 4", "7", "9, 10". */
+    public static List<String> ranges(List<Integer> numbers) {
+        List<String> ranges = new ArrayList<>();
+        for (int i = 0; i < numbers.size(); i++) {
+            int first = numbers.get(i);
+            int last = first;
+            while (i + 1 < numbers.size() && numbers.get(i + 1) == last + 1) {
+                last = numbers.get(++i);
+            }
+            ranges.add(first == last ? String.valueOf(first) : first + (last == first + 1 ? ", " : " to ") + last);
+        }
+        return ranges;
+    }
 }

@@ -42,6 +42,7 @@ final class EveryPageTest {
             "today",
             "scripts",
             "plan",
+            "lists",
             "gate",
             "day",
             "before-room",

@@ -10,12 +10,14 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
-import org.bookholder.course.CourseReader;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditTasks;
-import org.bookholder.course.shoot.ChosenDays;
+import org.bookholder.course.lists.CourseList;
+import org.bookholder.course.lists.LaunchList;
+import org.bookholder.course.lists.ListKind;
+import org.bookholder.course.lists.ListMarks;
 import org.bookholder.course.shoot.PlanCache;
 import org.bookholder.course.shoot.RecordingBacklog;
 import org.bookholder.course.shoot.SessionPlan;
@@ -29,10 +31,16 @@ import org.bookholder.problem.ProblemException;
  * @param works the work left to record
  * @param plan when it will be done
  * @param terms the conditions of the plan
+ * @param launch what belongs to its launch
  * @param unreadable the reasons why lessons and sessions of the course could not be read, one line each
  */
 public record CourseStatus(
-        Board board, RecordingBacklog works, SessionPlan plan, Terms terms, List<String> unreadable) {
+        Board board,
+        RecordingBacklog works,
+        SessionPlan plan,
+        Terms terms,
+        CourseList launch,
+        List<String> unreadable) {
     /** The state of a course that is read by the only presenter at this machine. */
     public static CourseStatus read(Path folder, Environment here) throws ProblemException {
         return read(folder, new TargetPaces(here, DayService.SOLE_PRESENTER), here);
@@ -40,8 +48,7 @@ public record CourseStatus(
 
     /** The state of a course whose lessons are to be read at these paces. */
     public static CourseStatus read(Path folder, TargetPaces paces, Environment here) throws ProblemException {
-        Course course = paces.aimed(CourseReader.readable(folder));
-        return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here, ChosenDays::plan);
+        return CourseOverview.read(folder, paces, here).status();
     }
 
     /**
@@ -57,9 +64,16 @@ public record CourseStatus(
         Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp())
                 .with(course.shooting().order());
         SessionPlan plan = planner.plan(works.works(), course.shooting(), terms, today);
+        CourseList launch = CourseList.of(
+                ListKind.LAUNCH,
+                LaunchList.of(board),
+                course.lessons(),
+                ListMarks.read(course.folder()),
+                today,
+                here.zone());
         List<String> unreadable = new ArrayList<>(course.why());
         unreadable.addAll(sessions.unreadable());
-        return new CourseStatus(board.planned(plan::day), works, plan, terms, unreadable);
+        return new CourseStatus(board.planned(plan::day), works, plan, terms, launch, unreadable);
     }
 
     /** The same without the lessons, for those who show these as rows. */

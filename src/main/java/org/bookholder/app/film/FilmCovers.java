@@ -1,13 +1,10 @@
 package org.bookholder.app.film;
 
-import java.net.URLDecoder;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import org.bookholder.course.lists.CoverFiles;
 import org.bookholder.film.plan.CoverPlanner;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.PlacedCover;
@@ -60,22 +57,9 @@ record FilmCovers(List<CoverPlanner.Found> found, List<ProblemException> trouble
     }
 
     private static Path file(Script lesson, Cover cover) throws ProblemException {
-        try {
-            Path folder = Objects.requireNonNull(
-                    Path.of(lesson.source()).toAbsolutePath().getParent());
-            Path plain = folder.resolve(cover.file());
-            // Markdown writes a space as %20.
-            Path file = Files.isRegularFile(plain) || !cover.file().contains("%")
-                    ? plain
-                    : folder.resolve(URLDecoder.decode(cover.file().replace("+", "%2B"), StandardCharsets.UTF_8));
-            if (Files.isRegularFile(file)) {
-                return file;
-            }
-        } catch (IllegalArgumentException e) {
-            // No name that a file can have: a path or a percent sign that means nothing.
-            throw new ProblemException("there is no such file", cover.file(), "put it beside the script", e);
-        }
-        throw new ProblemException("there is no such file", cover.file(), "put it beside the script");
+        return CoverFiles.of(lesson, cover)
+                .orElseThrow(
+                        () -> new ProblemException("there is no such file", cover.file(), "put it beside the script"));
     }
 
     /** What a person should know of those that were placed, one sentence each. */

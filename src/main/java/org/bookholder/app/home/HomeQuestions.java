@@ -15,6 +15,7 @@ final class HomeQuestions {
     private final ImportRoom imports;
     private final PlanRoom plan;
     private final BeforeRoom before;
+    private final ListsRoom lists;
     private final SettingsRoom settings;
     private final FilmRoom film;
     private final FileDialogs dialogs;
@@ -33,6 +34,7 @@ final class HomeQuestions {
             ImportRoom imports,
             PlanRoom plan,
             BeforeRoom before,
+            ListsRoom lists,
             SettingsRoom settings,
             FilmRoom film,
             FileDialogs dialogs,
@@ -42,6 +44,7 @@ final class HomeQuestions {
         this.imports = imports;
         this.plan = plan;
         this.before = before;
+        this.lists = lists;
         this.settings = settings;
         this.film = film;
         this.dialogs = dialogs;
@@ -64,6 +67,7 @@ final class HomeQuestions {
             }
             case "film" -> film.answer(asked).toString();
             case "plan" -> plan.answer(asked).toString();
+            case "lists" -> lists.answer(asked).toString();
             case "settings" -> settings.answer(asked).toString();
             case "before" -> before.answer(asked).toString();
             case "files" -> dialogs.answer(asked).toString();

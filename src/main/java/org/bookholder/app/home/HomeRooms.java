@@ -54,6 +54,7 @@ record HomeRooms(
                 new ImportRoom(courses, paths, scripts),
                 new PlanRoom(here, courses, orders),
                 before,
+                new ListsRoom(here, courses),
                 new SettingsRoom(here, courses),
                 new FilmRoom(here, courses, paths),
                 dialogs,

@@ -18,6 +18,7 @@ public enum HomeService {
             "Shows where each lesson stands, and what is missing before it can go out.",
             "course/COURSE/?view=board"),
     PLAN("plan", "Plan and dates", "Fits the lessons that are left into your recording days.", "?view=plan"),
+    LISTS("lists", "Lists", "Shows what to shoot, what to set up, and what belongs to a launch.", "?view=lists"),
     SESSIONS("sessions", "Sessions", "Lists what you have recorded, lesson by lesson.", "course/COURSE/?view=sessions"),
     DESK(
             "desk",

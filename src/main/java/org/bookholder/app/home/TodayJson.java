@@ -23,6 +23,8 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.GateText;
 import org.bookholder.course.board.LessonState;
+import org.bookholder.course.lists.CourseList;
+import org.bookholder.course.lists.LaunchList;
 import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.PlannedSession.Slot;
@@ -82,6 +84,10 @@ final class TodayJson {
                     .forEach(date -> lost.add(date.toString()));
         }
         BoardJson.facts(json.putArray("lookedAt"), board.lookedAt());
+        CourseList launch = course.status().launch();
+        ArrayNode missing =
+                json.putObject("launch").put("standing", launch.standing()).putArray("missing");
+        LaunchList.missing(launch).forEach(missing::add);
         ArrayNode steps = json.putArray("steps");
         LessonSteps.NAMES.forEach(steps::add);
         Optional<PlannedSession> day = RunningOrder.day(course.status());

@@ -123,18 +123,7 @@ public record LessonState(
     }
 
     private static String numbers(List<Integer> lines) {
-        List<String> ranges = new ArrayList<>();
-        for (int i = 0; i < lines.size(); ) {
-            int end = i;
-            while (end + 1 < lines.size() && lines.get(end + 1) == lines.get(end) + 1) {
-                end++;
-            }
-            ranges.add(
-                    end == i
-                            ? lines.get(i).toString()
-                            : lines.get(i) + (end == i + 1 ? ", " : " to ") + lines.get(end));
-            i = end + 1;
-        }
+        List<String> ranges = Text.ranges(lines);
         String shown = ranges.stream().limit(MOST_LINES).collect(Collectors.joining(", "));
         return (lines.size() == 1 ? "line " : "lines ") + shown + (ranges.size() > MOST_LINES ? ", \u2026" : "");
     }

@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
 final class SessionRoutes {
     private static final Pattern TAKE = Pattern.compile("/takes/(\\d{1,6})\\.wav");
 
-    /** A film is named by its file in the folder of films, or in one of the folders there. */
-    private static final Pattern FILM = Pattern.compile("/film/((?:[^/\\\\]{1,60}/)?[^/\\\\]{1,120}\\.mp4)");
+    /** A film, or a picture out of one, is named by its file in the folder of films, or in one of the folders there. */
+    private static final Pattern FILM = Pattern.compile("/film/((?:[^/\\\\]{1,60}/)?[^/\\\\]{1,120}\\.(?:mp4|jpg))");
 
     private final ServedSession place;
     private final EventStreams streams;
@@ -95,7 +95,8 @@ final class SessionRoutes {
         if (!file.startsWith(films.normalize()) || !Files.isRegularFile(file)) {
             PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is no such film");
         } else {
-            Recordings.serve(StoredFile.of(file), "video/mp4", request, response, callback);
+            String type = name.endsWith(".jpg") ? "image/jpeg" : "video/mp4";
+            Recordings.serve(StoredFile.of(file), type, request, response, callback);
         }
     }
 

@@ -23,9 +23,17 @@ export function showGate(home, act) {
       el('span', { class: 'missing' }, row.kind === 'unreadable' ? row.why
         : `Missing: ${row.missing.join(', ')}.`),
         row.todo ? el('span', { class: 'small next-step' }, `Next: ${dated(row.todo)}.`) : '')])),
-    gate.caution ? el('p', { class: 'small' }, gate.caution) : '');
+    gate.caution ? el('p', { class: 'small' }, gate.caution) : '',
+    ...launch(today.launch));
   if (unfolded && byId('looked-at')) byId('looked-at').open = true;
 }
+
+/** What belongs to a launch and is not there yet; it never keeps a course from being finished. */
+const launch = ({ standing, missing }) => [
+  el('h3', { class: 'list-title' }, 'What belongs to a launch'),
+  el('p', { id: 'launch' }, missing.length ? `${standing}; open are:` : 'All of it is there.'),
+  el('ul', { class: 'launch-missing' }, ...missing.map((one) => el('li', {}, one))),
+  el('p', { class: 'small' }, el('a', { href: '?view=lists&list=launch' }, 'Tick it, add to it, leave out what you don\u2019t need'), '. It stops nothing.')];
 
 /** Facts that are due: what each says, where it stands, and which files say it; and those that somebody looked at. */
 const facts = ({ due, lookedAt, gate }, act) => [

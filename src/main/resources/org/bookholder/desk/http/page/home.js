@@ -9,6 +9,7 @@ import { lasts, showJobs } from './jobs.js';
 import { meant, showKeys } from './keys.js';
 import { showSettings } from './options.js';
 import { showStorage } from './storage.js';
+import { paper } from './paper.js';
 import { foldRail, links, ofDesk, rooms, works } from './rail.js';
 import { ROOMS } from './rooms.js';
 import { goesOn, readNext, showNext, showOrder, showReading } from './today.js';
@@ -177,7 +178,10 @@ function showTools() {
 const openFolder = () => chooseFolder((folder) => act({ do: 'open', folder }).then((done) => { if (done) go('today'); return done; }));
 
 function go(next) {
-  if (next !== view) scrollTo(0, 0);
+  if (next !== view) {
+    scrollTo(0, 0);
+    paper('');
+  }
   view = next;
   for (const name of VIEWS) byId(name).hidden = name !== view;
   byId('work').hidden = !WORK.includes(view);

@@ -6,6 +6,7 @@ import { beforeChanged, showBeforeRoom } from './before.js';
 import { showNewCourse } from './newcourse.js';
 import { filmChanged, showFilm } from './film.js';
 import { showGate } from './gate.js';
+import { showLists } from './lists.js';
 import { showPlan } from './plan.js';
 import { showScripts } from './scripts.js';
 import { byId, el } from './words.js';
@@ -17,6 +18,8 @@ export const OWN = {
     changed: (home, act, has) => { if (has('course')) showPlan(home); } },
   gate: { key: 'F', title: 'Finished?', show: showGate,
     changed: (home, act, has) => { if (has('course')) showGate(home, act); } },
+  lists: { key: 'L', title: 'Lists', show: showLists,
+    changed: (home, act, has) => { if (has('course')) showLists(home); } },
   film: { key: 'V', title: 'The film', wide: true, show: showFilm, changed: filmChanged },
   day: { key: 'Y', title: 'The day', wide: true, show: showDay,
     changed: (home, act, has) => { if (has('day', 'course')) showDay(home); } },
