@@ -131,6 +131,9 @@ public final class Main implements Callable<Integer> {
             new CourseCommand(here, terminal),
             new PlanCommand(here, terminal),
             new ListsCommand(here, terminal),
+            new SummaryCommand(here, terminal),
+            new QuotationCommand(here, terminal),
+            new VersionsCommand(here, terminal),
             new DayCommand(here, terminal),
             new LimitsCommand(here, terminal)
         }) {

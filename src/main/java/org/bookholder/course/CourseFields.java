@@ -36,7 +36,7 @@ final class CourseFields {
 
     /** All, in the order in which they are shown. */
     static List<Known> all() {
-        return Stream.of(recording(), editing(), goingOut())
+        return Stream.of(recording(), editing(), goingOut(), quotation())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -108,6 +108,31 @@ final class CourseFields {
                 number("costs/hired course", "Having it all edited by others", MONEY, "A quote for the whole course."),
                 number("costs/hired lesson", "Or each lesson", MONEY, "A quote for one lesson."),
                 number("costs/kept", "What you keep of the price", PERCENT, "If empty, all of it."));
+    }
+
+    private static List<Known> quotation() {
+        return List.of(
+                text("quotation/for", "For", "Your client, as they are to stand on the page."),
+                text("quotation/from", "From", "You, as you are to stand on the page."),
+                number("quotation/hour", "Price of an hour of work", MONEY, "Without it the page shows hours only."),
+                text("quotation/currency", "Currency", "As in EUR. If empty, that of the costs."),
+                new Known(
+                        "quotation/films",
+                        "The films are",
+                        "",
+                        CourseFile.Kind.CHOICE,
+                        "Films made by Bookholder are only looked through; lessons that have a draft count like that anyway.",
+                        QuotationTerms.FILMS.stream()
+                                .collect(Collectors.toMap(
+                                        film -> film, film -> film, (one, other) -> one, LinkedHashMap::new))),
+                number(
+                        "quotation/more hours",
+                        "More work",
+                        "hours",
+                        "Beside what the plan knows: talks, changes, writing."),
+                text("quotation/more for", "What that is for", ""),
+                number("quotation/expenses", "Expenses", MONEY, "What has to be bought or hired."),
+                text("quotation/expenses for", "What they are for", ""));
     }
 
     /** The one at a path. */

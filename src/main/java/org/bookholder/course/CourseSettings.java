@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.PaceSource;
@@ -36,9 +37,11 @@ final class CourseSettings {
             "say",
             "delivery",
             "launch",
-            "costs");
+            "costs",
+            "quotation");
     private static final int MOST_HOURS = 24;
     private static final int HOURS_OF_A_WEEK = 168;
+    private static final double MOST_HOURS_OF_WORK = 10_000;
     private static final double MOST_MONEY = 999_999_999;
 
     private final Path folder;
@@ -84,6 +87,7 @@ final class CourseSettings {
                 settings.kinds(),
                 settings.sayings(),
                 settings.modules(),
+                settings.quotation(),
                 settings.costs(lessons.size()));
         if (all.isEmpty()) {
             throw new IllegalStateException("every course has settings");
@@ -316,6 +320,41 @@ final class CourseSettings {
                 hired,
                 price.get().number(0.01, MOST_MONEY, "for one sale"),
                 kept.isPresent() ? kept.get().whole(1, 100, "percent of the price") / 100.0 : 1));
+    }
+
+    /** What is written down for a quotation; its currency is that of the costs unless it has one. */
+    QuotationTerms quotation() throws ProblemException {
+        Settings given = all.group("quotation")
+                .only(List.of(
+                        "for",
+                        "from",
+                        "currency",
+                        "hour",
+                        "more hours",
+                        "more for",
+                        "expenses",
+                        "expenses for",
+                        "films"));
+        Optional<Setting> rate = given.value("hour");
+        Optional<Setting> more = given.value("more hours");
+        Optional<Setting> films = given.value("films");
+        String currency = text(given, "currency");
+        return new QuotationTerms(
+                text(given, "for"),
+                text(given, "from"),
+                currency.isEmpty() ? text(all.group("costs"), "currency") : currency,
+                rate.isPresent()
+                        ? OptionalDouble.of(rate.get().number(0.01, MOST_MONEY, "for an hour"))
+                        : OptionalDouble.empty(),
+                more.isPresent() ? more.get().number(0, MOST_HOURS_OF_WORK, "hours") : 0,
+                text(given, "more for"),
+                money(given, "expenses"),
+                text(given, "expenses for"),
+                films.isPresent() && films.get().oneOf(QuotationTerms.FILMS).equals(QuotationTerms.MADE));
+    }
+
+    private static String text(Settings given, String name) throws ProblemException {
+        return given.value(name).map(Setting::text).orElse("");
     }
 
     private static double money(Settings given, String name) throws ProblemException {

@@ -115,6 +115,13 @@ public final class EditingProgress {
         return new EditingProgress(more);
     }
 
+    /** All marks of a lesson, in the order in which they were made. */
+    public List<Mark> marks(Lesson lesson) {
+        return marks.stream()
+                .filter(mark -> mark.lesson().equals(lesson.name()))
+                .toList();
+    }
+
     /** The lesson's edit, if it was marked as done. */
     public Optional<Edited> edited(Lesson lesson) {
         Optional<Edited> found = Optional.empty();

@@ -64,6 +64,13 @@ public final class FactChecks {
         return new FactChecks(more);
     }
 
+    /** All decisions that were made about a lesson of that name, in the order in which they were made. */
+    public List<Decision> decisions(Lesson lesson) {
+        return decisions.stream()
+                .filter(decision -> decision.lesson().equals(lesson.name()))
+                .toList();
+    }
+
     /** When a fact was looked at and found to be right; empty if it was not, or that was taken back. */
     public Optional<Instant> lookedAt(Lesson lesson, AgeingFact fact) {
         return decisions.stream()

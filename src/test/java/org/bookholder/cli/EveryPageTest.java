@@ -43,6 +43,7 @@ final class EveryPageTest {
             "scripts",
             "plan",
             "lists",
+            "papers",
             "gate",
             "day",
             "before-room",

@@ -14,10 +14,11 @@ import org.bookholder.problem.ProblemException;
 /**
  * A lesson with its sessions.
  *
+ * @param course the course that has it
  * @param lesson the lesson, as its file is now
  * @param sessions its sessions, the oldest first; none if nothing was recorded
  */
-public record LessonSessions(Lesson lesson, List<RecordedSession> sessions) {
+public record LessonSessions(Course course, Lesson lesson, List<RecordedSession> sessions) {
     /** Copies the list. */
     public LessonSessions {
         sessions = List.copyOf(sessions);
@@ -47,6 +48,6 @@ public record LessonSessions(Lesson lesson, List<RecordedSession> sessions) {
                         .stream()
                         .sorted(Comparator.comparing(RecordedSession::began))
                         .toList();
-        return Optional.of(new LessonSessions(lesson.get(), sessions));
+        return Optional.of(new LessonSessions(course, lesson.get(), sessions));
     }
 }

@@ -16,6 +16,7 @@ final class HomeQuestions {
     private final PlanRoom plan;
     private final BeforeRoom before;
     private final ListsRoom lists;
+    private final PapersRoom papers;
     private final SettingsRoom settings;
     private final FilmRoom film;
     private final FileDialogs dialogs;
@@ -35,6 +36,7 @@ final class HomeQuestions {
             PlanRoom plan,
             BeforeRoom before,
             ListsRoom lists,
+            PapersRoom papers,
             SettingsRoom settings,
             FilmRoom film,
             FileDialogs dialogs,
@@ -45,6 +47,7 @@ final class HomeQuestions {
         this.plan = plan;
         this.before = before;
         this.lists = lists;
+        this.papers = papers;
         this.settings = settings;
         this.film = film;
         this.dialogs = dialogs;
@@ -67,6 +70,7 @@ final class HomeQuestions {
             }
             case "film" -> film.answer(asked).toString();
             case "plan" -> plan.answer(asked).toString();
+            case "papers" -> papers.answer(asked).toString();
             case "lists" -> lists.answer(asked).toString();
             case "settings" -> settings.answer(asked).toString();
             case "before" -> before.answer(asked).toString();

@@ -55,6 +55,7 @@ record HomeRooms(
                 new PlanRoom(here, courses, orders),
                 before,
                 new ListsRoom(here, courses),
+                new PapersRoom(here, courses),
                 new SettingsRoom(here, courses),
                 new FilmRoom(here, courses, paths),
                 dialogs,

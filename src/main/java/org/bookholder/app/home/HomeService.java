@@ -19,6 +19,21 @@ public enum HomeService {
             "course/COURSE/?view=board"),
     PLAN("plan", "Plan and dates", "Fits the lessons that are left into your recording days.", "?view=plan"),
     LISTS("lists", "Lists", "Shows what to shoot, what to set up, and what belongs to a launch.", "?view=lists"),
+    SUMMARY(
+            "summary",
+            "Summary",
+            "Tells a client or partner on one page how far the course is; nothing is sent.",
+            "?view=papers"),
+    QUOTATION(
+            "quotation",
+            "Quotation",
+            "Works out hours and a price for a course that you make for somebody else.",
+            "?view=papers"),
+    VERSIONS(
+            "versions",
+            "Versions of a lesson",
+            "Shows the texts, recordings and films of a lesson, and what changed from one to the next.",
+            "?view=papers"),
     SESSIONS("sessions", "Sessions", "Lists what you have recorded, lesson by lesson.", "course/COURSE/?view=sessions"),
     DESK(
             "desk",

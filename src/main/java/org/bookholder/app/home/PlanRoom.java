@@ -248,19 +248,25 @@ final class PlanRoom {
         }
     }
 
+    /** A value of a course's file, as a field of a form. */
+    static ObjectNode field(CourseFile.Field field) {
+        ObjectNode json = JsonNodeFactory.instance
+                .objectNode()
+                .put("path", field.path())
+                .put("label", field.label())
+                .put("unit", field.unit())
+                .put("kind", field.kind().name())
+                .put("meaning", field.meaning())
+                .put("value", field.value());
+        json.set("options", options(field.choices()));
+        return json;
+    }
+
     private ObjectNode shown(CourseFile file) throws ProblemException {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("today", here.today().toString());
         ArrayNode fields = json.putArray("fields");
-        file.fields()
-                .forEach(field -> fields.addObject()
-                        .put("path", field.path())
-                        .put("label", field.label())
-                        .put("unit", field.unit())
-                        .put("kind", field.kind().name())
-                        .put("meaning", field.meaning())
-                        .put("value", field.value())
-                        .set("options", options(field.choices())));
+        file.fields().forEach(field -> fields.add(field(field)));
         ArrayNode days = json.putArray("days");
         ArrayNode hours = json.putArray("hours");
         for (CourseFile.OwnHours day : file.hours()) {

@@ -1,6 +1,7 @@
 package org.bookholder.app.session;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import org.bookholder.course.lists.SetUpList;
 import org.bookholder.film.FilmStill;
@@ -31,7 +32,7 @@ public final class SessionPictures {
         StreamTime middle = new StreamTime((take.from().ticks() + take.to().ticks()) / 2);
         double seconds = new StreamTime(Math.max(0, take.inFile(middle))).seconds();
         Path camera = placed.footage().file();
-        String name = String.format("still-%08x.jpg", (camera + "@" + seconds).hashCode());
+        String name = String.format(Locale.ROOT, "still-%08x.jpg", (camera + "@" + seconds).hashCode());
         Path still = session.resolve(FOLDER).resolve(name);
         FilmStill.make(camera, seconds, still);
         return Optional.of(still);

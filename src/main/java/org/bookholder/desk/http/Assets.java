@@ -38,6 +38,7 @@ final class Assets {
             "lists.js",
             "paper.css",
             "paper.js",
+            "papers.js",
             "work.js",
             "rail.js",
             "rooms.js",

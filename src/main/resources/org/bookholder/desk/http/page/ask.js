@@ -16,7 +16,7 @@ export async function answered(path, options) {
 }
 
 /** Rooms that belong to the course that is shown: another window may have opened another one meanwhile. */
-const OF_COURSE = ['plan', 'scripts', 'lists', 'work', 'film'];
+const OF_COURSE = ['plan', 'scripts', 'lists', 'papers', 'work', 'film'];
 
 let course = () => undefined;
 

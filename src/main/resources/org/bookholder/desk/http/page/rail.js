@@ -4,7 +4,7 @@ import { ROOMS } from './rooms.js';
 import { byId, el } from './words.js';
 
 /** Title and view of the pages of a course, of the program's other pages, and of those for long work. */
-const COURSE = [['Scripts', 'scripts'], ['Plan and dates', 'plan'], ['Lists', 'lists'], ['Finished?', 'gate']];
+const COURSE = [['Scripts', 'scripts'], ['Plan and dates', 'plan'], ['Lists', 'lists'], ['Finished?', 'gate'], ['Papers', 'papers']];
 const DESK = [['Board', 'board'], ['Pickups', 'pickups'], ['Sessions', 'sessions']];
 const PROGRAM = [['The day', 'day'], ['Before you read', 'before-room'], ['Settings', 'settings']];
 const WORK = [['The film', 'film'], ...Object.entries(ROOMS).filter(([, { rare }]) => !rare).map(([view, { title }]) => [title, view]), ['More tools', 'tools']];

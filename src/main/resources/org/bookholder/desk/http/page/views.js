@@ -7,6 +7,7 @@ import { showNewCourse } from './newcourse.js';
 import { filmChanged, showFilm } from './film.js';
 import { showGate } from './gate.js';
 import { showLists } from './lists.js';
+import { papersChanged, showPapers } from './papers.js';
 import { showPlan } from './plan.js';
 import { showScripts } from './scripts.js';
 import { byId, el } from './words.js';
@@ -20,6 +21,7 @@ export const OWN = {
     changed: (home, act, has) => { if (has('course')) showGate(home, act); } },
   lists: { key: 'L', title: 'Lists', show: showLists,
     changed: (home, act, has) => { if (has('course')) showLists(home); } },
+  papers: { key: 'A', title: 'Papers', show: showPapers, changed: papersChanged },
   film: { key: 'V', title: 'The film', wide: true, show: showFilm, changed: filmChanged },
   day: { key: 'Y', title: 'The day', wide: true, show: showDay,
     changed: (home, act, has) => { if (has('day', 'course')) showDay(home); } },
