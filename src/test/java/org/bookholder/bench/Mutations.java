@@ -1,8 +1,6 @@
 package org.bookholder.bench;
 
 import java.io.BufferedReader;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -13,31 +11,28 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.bookholder.testing.Damage;
 import org.bookholder.testing.Ffmpeg;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Damages scripts, recordings and films at random, reads each in another process, and counts how that ended.
  *
- * <p>Arguments: how many scripts (default 500), recordings (500) and films (100), and the seed (1).
+ * <p>Arguments: how many scripts (default 500, as many of the two kinds of documents that are read by rules of our own), recordings (500) and films (100), and the seed (1).
  */
 public final class Mutations {
     private static final int SLOW_MILLIS = 2_000;
     private static final int SECONDS_OF_SOUND = 5;
 
     private final Path folder;
-    private final Random random;
+    private final Damage damage;
     private @Nullable Process reader;
     private @Nullable BufferedReader said;
 
     private Mutations(Path folder, long seed) {
         this.folder = folder;
-        this.random = new Random(seed);
+        this.damage = new Damage(seed);
     }
 
     /** How many files of a kind ended in which way. */
@@ -65,6 +60,12 @@ public final class Mutations {
         all.print("Markdown", demo.resolve("lesson-1.md"), counts[0] / 2);
         all.print("DOCX", document(folder), counts[0] / 8);
         all.print("XML in DOCX", document(folder), counts[0] / 8);
+        Path documents = Path.of("src/test/resources/documents");
+        all.print("ODT", documents.resolve("pandoc-mixed.odt"), counts[0] / 8);
+        all.print("XML in ODT", documents.resolve("pandoc-mixed.odt"), counts[0] / 8);
+        all.print("RTF", documents.resolve("lo-columns.rtf"), counts[0]);
+        all.print("HTML", documents.resolve("pandoc-talk.html"), counts[0] / 4);
+        all.print("PDF", documents.resolve("lo-kettle.pdf"), counts[0]);
         all.print("course.yaml", demo.resolve("course.yaml"), counts[0] / 4);
         all.print("WAV", start(demo.resolve("lesson-1.wav"), folder), counts[1]);
         all.print("MP4", film(folder.resolve("film.mp4"), demo), counts[2] / 2);
@@ -78,7 +79,8 @@ public final class Mutations {
         for (int i = 0; i < count; i++) {
             Path place = Files.createDirectories(folder.resolve(what + i));
             Path file = place.resolve(String.valueOf(whole.getFileName()));
-            Files.write(file, what.startsWith("XML") ? archiveMutated(bytes) : mutated(bytes, isText(file) ? 95 : 256));
+            byte[] damaged = what.startsWith("XML") ? damage.insideArchive(bytes) : damage.of(bytes, isText(file));
+            Files.write(file, damaged);
             if (isSettings(file)) {
                 for (String lesson : List.of("lesson-1.md", "lesson-2.md", "lesson-3.md")) {
                     Files.copy(Path.of("demo-scripts", lesson), place.resolve(lesson));
@@ -166,51 +168,7 @@ public final class Mutations {
 
     /** Only printable ASCII: a text with other bytes is refused before it is parsed. */
     private static boolean isText(Path file) {
-        return isSettings(file) || file.toString().endsWith(".md");
-    }
-
-    /** An archive whose parts are damaged and packed anew, so that their checksums are right. */
-    private byte[] archiveMutated(byte[] archive) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(archive));
-                ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-                out.putNextEntry(new ZipEntry(part.getName()));
-                byte[] text = in.readAllBytes();
-                out.write(part.getName().equals("word/document.xml") ? mutated(text, 95) : text);
-                out.closeEntry();
-            }
-        }
-        return bytes.toByteArray();
-    }
-
-    /** A random byte below {@code of}; if that is 95, a printable one. */
-    private byte anyByte(int of) {
-        return (byte) ((of == 95 ? ' ' : 0) + random.nextInt(of));
-    }
-
-    /** One to eight damages: a byte changed, a stretch cut out, repeated, made zero, or the end cut off. */
-    private byte[] mutated(byte[] whole, int of) {
-        byte[] bytes = whole.clone();
-        for (int i = 1 + random.nextInt(8); i > 0 && bytes.length > 0; i--) {
-            int at = random.nextInt(8) == 0 ? random.nextInt(Math.min(64, bytes.length)) : random.nextInt(bytes.length);
-            int length = Math.min(bytes.length - at, 1 + random.nextInt(64));
-            switch (random.nextInt(6)) {
-                case 0, 1 -> bytes[at] = anyByte(of);
-                case 2 -> bytes = joined(bytes, at, bytes, at + length);
-                case 3 -> bytes = joined(bytes, at + length, bytes, at);
-                case 4 -> Arrays.fill(bytes, at, at + length, of == 95 ? anyByte(of) : 0);
-                default -> bytes = random.nextInt(4) == 0 ? Arrays.copyOf(bytes, at) : bytes;
-            }
-        }
-        return bytes;
-    }
-
-    /** The first bytes of one file, followed by another from {@code from} on. */
-    private static byte[] joined(byte[] first, int to, byte[] second, int from) {
-        byte[] all = Arrays.copyOf(first, to + second.length - from);
-        System.arraycopy(second, from, all, to, second.length - from);
-        return all;
+        return isSettings(file) || file.toString().matches(".*\\.(?:md|rtf|html)");
     }
 
     private static Path document(Path folder) throws IOException {

@@ -155,6 +155,37 @@ final class HomeScriptsTest {
     }
 
     @Test
+    void whoseLinesAreReadIsChosenByMouseAndByKeys() throws IOException {
+        Path talk = Files.writeString(
+                course.resolve("lesson-1.md"),
+                "HOST: Where is the hub?\n\nGUEST: In the middle.\n\nHOST: Thank you.\n\nGUEST: Goodbye.\n");
+        browser.press("s");
+        browser.until("document.querySelector('#script-1')");
+        browser.click("#script-1");
+        browser.until("document.querySelectorAll('#speakers input').length === 2");
+        assertThat(browser.text("#speakers")).contains("Whose lines are read", "HOST", "GUEST");
+        browser.click("#speakers label:nth-of-type(2)");
+        browser.until("document.querySelectorAll('.look-row .n').length"
+                + " && [...document.querySelectorAll('.look-row .n')].filter(n => n.textContent).length === 2");
+        assertThat(browser.value("document.querySelector('#text').value.split('\\n', 3).join('|')"))
+                .isEqualTo("---|speaker: \"HOST\"|---");
+        browser.lookAtEverySize("scripts-speakers");
+
+        browser.tabTo("#speakers input[value=GUEST]");
+        browser.press(" ");
+        browser.until("[...document.querySelectorAll('.look-row .n')].filter(n => n.textContent).length === 4");
+        assertThat(browser.value("document.activeElement.value")).isEqualTo("GUEST");
+        browser.tabTo("#speakers input[value=HOST]");
+        browser.press(" ");
+        browser.until("[...document.querySelectorAll('.look-row .n')].filter(n => n.textContent).length === 2");
+        browser.press(Keys.chord(Keys.CONTROL, "s"));
+        browser.click("#save");
+        browser.until("document.querySelector('#saved').textContent === 'Saved'");
+        assertThat(talk).content().startsWith("---\nspeaker: \"GUEST\"\n---\nHOST: Where");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
     void problemsAreShownBesideTheTextAndFixedThere() {
         browser.press("s");
         browser.until("document.querySelector('#script-2')");

@@ -1,14 +1,12 @@
 package org.bookholder.app.session;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.bookholder.course.SameLines;
 import org.bookholder.script.model.Script;
-import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.Decision;
 import org.bookholder.session.SessionState;
 
@@ -16,20 +14,9 @@ import org.bookholder.session.SessionState;
 public final class LessonLines {
     private LessonLines() {}
 
-    /** From a session's line numbers to the lesson's: the same texts, those that stand there several times in their order. */
+    /** From a session's line numbers to the lesson's: see {@link SameLines}. */
     public static Map<Integer, Integer> numbers(Script session, Script lesson) {
-        Map<String, List<Integer>> places = new HashMap<>();
-        lesson.lines()
-                .forEach(line -> places.computeIfAbsent(line.text(), none -> new ArrayList<>())
-                        .add(line.number()));
-        Map<Integer, Integer> numbers = new HashMap<>();
-        for (ScriptLine line : session.lines()) {
-            List<Integer> left = places.getOrDefault(line.text(), List.of());
-            if (!left.isEmpty()) {
-                numbers.put(line.number(), left.remove(0));
-            }
-        }
-        return numbers;
+        return SameLines.numbers(session, lesson);
     }
 
     /**

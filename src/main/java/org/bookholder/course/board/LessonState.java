@@ -4,13 +4,16 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.bookholder.course.ExportCheck;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
+import org.bookholder.script.model.ScriptLine;
 
 /**
  * The state of one lesson.
@@ -74,8 +77,8 @@ public record LessonState(
         return switch (stage()) {
             case SCRIPT -> "plan its recording";
             case PLANNED -> "record it on " + planned.orElseThrow();
-            case BEGUN -> "record " + numbers(recording.unread()) + on();
-            case PICKUPS -> "pick up " + numbers(recording.pickups()) + on();
+            case BEGUN -> "record " + numbers(recording.unread()) + whose(recording.unread()) + on();
+            case PICKUPS -> "pick up " + numbers(recording.pickups()) + whose(recording.pickups()) + on();
             case RECORDED ->
                 drafted
                         ? "look through its draft and make the film"
@@ -91,6 +94,16 @@ public record LessonState(
                                 + check.get().findings().get(0);
             case CHECKED -> "nothing: it can go out";
         };
+    }
+
+    /** Whose lines these are, if several people speak in the lesson and they are not the lines of all. */
+    private String whose(List<Integer> numbers) {
+        List<ScriptLine> lines = lesson.script().lines();
+        Set<String> all = lines.stream().map(ScriptLine::speaker).collect(Collectors.toSet());
+        Set<String> own = new LinkedHashSet<>();
+        numbers.forEach(number -> own.add(lines.get(number - 1).speaker()));
+        boolean some = own.size() < all.size() && !own.contains("");
+        return some ? " (" + String.join(", ", own) + ")" : "";
     }
 
     private String on() {

@@ -10,8 +10,15 @@ import java.util.stream.Collectors;
  * @param words the words in reading order, at least one
  * @param paragraph paragraph number, from 0
  * @param sourceLine line of the source file, from 1
+ * @param speaker whose name stands before it, as written there; empty if nobody's does
  */
-public record ScriptLine(int number, List<ScriptWord> words, int paragraph, int sourceLine) implements ScriptElement {
+public record ScriptLine(int number, List<ScriptWord> words, int paragraph, int sourceLine, String speaker)
+        implements ScriptElement {
+    /** A line before which no speaker's name stands. */
+    public ScriptLine(int number, List<ScriptWord> words, int paragraph, int sourceLine) {
+        this(number, words, paragraph, sourceLine, "");
+    }
+
     /** Copies the list and checks that there is at least one word. */
     public ScriptLine {
         words = List.copyOf(words);

@@ -97,7 +97,8 @@ public record SpokenHabits(Map<String, String> chosen, List<SpokenHabit> heard) 
                                     line.number(),
                                     line.words().stream().map(this::of).toList(),
                                     line.paragraph(),
-                                    line.sourceLine())
+                                    line.sourceLine(),
+                                    line.speaker())
                             : element);
         }
         return new Script(

@@ -42,13 +42,16 @@ final class OpenDocument {
             "text:table-of-content", "a table of contents is not read",
             "math:math", "write it in words");
 
+    /** The part of the archive that holds the text. */
+    private static final String CONTENT = "content.xml";
+
     private OpenDocument() {}
 
     /** The document's text, and what is not in it. */
     static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> chosen)
             throws ProblemException {
         try {
-            WordArchive.check(bytes, source);
+            WordArchive.check(bytes, source, CONTENT::equals);
             Document content = Jsoup.parse(new ByteArrayInputStream(content(bytes)), "UTF-8", "", Parser.xmlParser());
             List<LeftOut> leftOut = new ArrayList<>();
             Element body = content.getElementsByTag("office:text").first();
@@ -120,7 +123,7 @@ final class OpenDocument {
     private static byte[] content(byte[] bytes) throws IOException {
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
             for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
-                if (part.getName().equals("content.xml")) {
+                if (part.getName().equals(CONTENT)) {
                     return zip.readNBytes(WordArchive.LARGEST_TEXT);
                 }
             }

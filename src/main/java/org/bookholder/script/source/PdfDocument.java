@@ -45,10 +45,8 @@ final class PdfDocument {
     /** The document's text, and what is not in it. */
     static ConvertedDocument convert(byte[] bytes, String source) throws ProblemException {
         try (PDDocument document = Loader.loadPDF(bytes)) {
-            Stripper stripper = new Stripper();
-            stripper.getText(document);
             List<LeftOut> leftOut = new ArrayList<>(List.of(WARNING));
-            List<Row> rows = large(ofPages(stripper.rows, document.getNumberOfPages(), leftOut), leftOut);
+            List<Row> rows = large(ofPages(rows(document, leftOut), document.getNumberOfPages(), leftOut), leftOut);
             if (rows.isEmpty()) {
                 throw new ProblemException(
                         "there is no text in this PDF, only pictures of it",
@@ -56,13 +54,34 @@ final class PdfDocument {
                         "export the script as DOCX from where it was written");
             }
             return new ConvertedDocument(text(rows), leftOut, List.of());
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
+            // The library finds damage in some places by whatever goes wrong there.
             throw new ProblemException(
                     "this is not a PDF that can be read",
                     source,
                     "export the script as DOCX, without a password, from where it was written",
                     e);
         }
+    }
+
+    /** The rows of all pages; a damaged page is left out. */
+    private static List<Row> rows(PDDocument document, List<LeftOut> leftOut) throws IOException {
+        Stripper stripper = new Stripper();
+        int pages = document.getNumberOfPages();
+        for (int page = 1; page <= pages; page++) {
+            stripper.setStartPage(page);
+            stripper.setEndPage(page);
+            try {
+                stripper.getText(document);
+            } catch (IOException | RuntimeException e) {
+                if (pages == 1) {
+                    throw e;
+                }
+                stripper.row.setLength(0);
+                leftOut.add(new LeftOut(0, "page " + page, "it is damaged and can't be read"));
+            }
+        }
+        return stripper.rows;
     }
 
     /** The rows without page numbers and without those that stand on most pages. */

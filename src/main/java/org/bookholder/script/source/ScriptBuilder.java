@@ -163,7 +163,7 @@ final class ScriptBuilder {
             if (source.mark() != null && added.isEmpty()) {
                 words.set(0, source.mark().before(words.get(0), readings(source.mark())));
             }
-            ScriptLine line = new ScriptLine(++lines, words, paragraph, source.number());
+            ScriptLine line = new ScriptLine(++lines, words, paragraph, source.number(), this.parts.speaker());
             elements.add(line);
             added.add(line);
             spoken += words.size();

@@ -39,6 +39,11 @@ final class SpeakerParts {
         now = null;
     }
 
+    /** Whose part it is, as the name was written; empty if it is nobody's. */
+    String speaker() {
+        return now == null ? "" : now.text();
+    }
+
     /** Says that a paragraph begins. */
     void paragraph() {
         paragraphBegins = true;

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLInputFactory;
@@ -42,10 +43,20 @@ final class WordArchive {
      * @throws ProblemException if it is too large
      */
     static void check(byte[] bytes, String source) throws IOException, ProblemException {
-        new WordArchive(source).check(bytes);
+        check(bytes, source, name -> name.endsWith(".xml") || name.endsWith(".rels"));
     }
 
-    private void check(byte[] bytes) throws IOException, ProblemException {
+    /** The same; {@code isRead} says of which parts, by their names in lower case, the XML is read: damage elsewhere costs nothing. */
+    static void check(byte[] bytes, String source, Predicate<String> isRead) throws IOException, ProblemException {
+        try {
+            new WordArchive(source).check(bytes, isRead);
+        } catch (IllegalArgumentException e) {
+            // This is how the platform says that a part's name is no text.
+            throw new IOException("damaged names", e);
+        }
+    }
+
+    private void check(byte[] bytes, Predicate<String> isRead) throws IOException, ProblemException {
         int parts = 0;
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
             for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
@@ -53,7 +64,7 @@ final class WordArchive {
                     throw tooLarge("it has over 5,000 parts");
                 }
                 String name = part.getName().toLowerCase(Locale.ROOT);
-                if (name.endsWith(".xml") || name.endsWith(".rels")) {
+                if (isRead.test(name)) {
                     checkText(zip, name);
                 } else {
                     skip(zip);

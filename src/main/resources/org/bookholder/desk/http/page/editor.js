@@ -97,11 +97,14 @@ async function sayInCourse(written, said) {
 
 /** Lets the person choose whose lines are read; the choice stands in the script itself. */
 function showSpeakers(speakers) {
+  const focused = byId('speakers').contains(document.activeElement) ? document.activeElement.value : null;
   byId('speakers').replaceChildren(...(speakers.length < 2 || !now.editable ? [] : [
     el('legend', { class: 'label' }, 'Whose lines are read'),
     ...speakers.map(({ name, read }) => el('label', {},
       el('input', { type: 'checkbox', value: name, checked: read, onchange: chooseSpeakers }), ` ${name}`)),
   ]));
+  // The boxes are made anew; who chooses by keys goes on where they were.
+  [...byId('speakers').querySelectorAll('input')].find((box) => box.value === focused)?.focus();
 }
 
 function chooseSpeakers() {
