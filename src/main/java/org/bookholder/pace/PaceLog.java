@@ -35,6 +35,8 @@ public record PaceLog(
         WordTally articulated,
         PaceBand band,
         SteadyFigure figure) {
+    private static final double SECONDS_PER_MINUTE = 60;
+
     /**
      * A count of words.
      *
@@ -115,17 +117,33 @@ public record PaceLog(
     /**
      * The current pace.
      *
-     * @param before spoken words before the reading position
-     * @param total spoken words of the script
+     * @param before the text before the reading position
+     * @param all the text of the script
      * @param target words per minute
      */
-    public PaceReading reading(int before, int total, int target) {
-        double blend = RunningTime.blend(lesson, target, rules.prior());
+    public PaceReading reading(TextLength before, TextLength all, int target) {
         double measured = lesson.perMinute(rules.fewest());
-        StreamTime left = RunningTime.of(total - before, blend);
-        StreamTime done = RunningTime.of(before, Double.isNaN(measured) || measured <= 0 ? blend : measured);
+        StreamTime left = left(before, all, target);
+        double blend = RunningTime.blend(lesson, target, rules.prior());
+        StreamTime done = RunningTime.of(before.words(), Double.isNaN(measured) || measured <= 0 ? blend : measured);
         return new PaceReading(
                 live(), measured, articulated.perMinute(rules.fewest()), done.plus(left), left, band, figure.shown());
+    }
+
+    /**
+     * Time for the text that is left. The target counts as some words that were read at it, and less and less until half of the text was
+     * read: what is known of the reader then tells more.
+     */
+    private StreamTime left(TextLength before, TextLength all, int target) {
+        double usual = all.density(0);
+        double read = lesson.words() * before.density(usual);
+        double fades = Math.max(0, 1 - 2.0 * lesson.words() / Math.max(1, all.words()));
+        double atTarget = lesson.words() < rules.fewest() ? rules.prior() : rules.prior() * fades;
+        if (usual == 0) {
+            return StreamTime.ZERO;
+        }
+        double seconds = lesson.ticks() / (double) StreamTime.TICKS_PER_SECOND + atTarget * SECONDS_PER_MINUTE / target;
+        return StreamTime.ofSeconds(all.minus(before).weight() * seconds / (read + atTarget * usual));
     }
 
     private double live() {

@@ -19,11 +19,14 @@ public final class WordCounts {
     private final int[] first;
     /** For each word of the script, the number of spoken words before it; the last entry is the total. */
     private final int[] before;
+    /** The same by weight. */
+    private final double[] weights;
 
-    private WordCounts(List<ScriptLine> lines, int[] first, int[] before) {
+    private WordCounts(List<ScriptLine> lines, int[] first, int[] before, double[] weights) {
         this.lines = lines;
         this.first = first;
         this.before = before;
+        this.weights = weights;
     }
 
     /** Counts a script's words. */
@@ -31,15 +34,19 @@ public final class WordCounts {
         List<ScriptLine> lines = script.lines();
         int[] first = new int[lines.size() + 1];
         int[] before = new int[lines.stream().mapToInt(l -> l.words().size()).sum() + 1];
+        double[] weights = new double[before.length];
         int index = 0;
-        for (ScriptLine line : lines) {
-            for (ScriptWord word : line.words()) {
-                before[index + 1] = before[index] + spoken(word);
+        for (int i = 0; i < lines.size(); i++) {
+            List<ScriptWord> words = lines.get(i).words();
+            for (int w = 0; w < words.size(); w++) {
+                before[index + 1] = before[index] + spoken(words.get(w));
+                weights[index + 1] =
+                        weights[index] + ReadingWeights.spoken(words.get(w)) + ReadingWeights.pause(lines, i, w);
                 index++;
             }
-            first[line.number()] = index;
+            first[i + 1] = index;
         }
-        return new WordCounts(lines, first, before);
+        return new WordCounts(lines, first, before, weights);
     }
 
     /** Number of spoken words for one written word. */
@@ -62,13 +69,31 @@ public final class WordCounts {
         return before[before.length - 1];
     }
 
+    /** How much text there is in the script. */
+    public TextLength length() {
+        return length(before.length - 1);
+    }
+
+    /** How much text there is before a position. */
+    public TextLength length(ReadingPosition position) {
+        return length(index(position));
+    }
+
+    private TextLength length(int index) {
+        return new TextLength(before[index], weights[index]);
+    }
+
     /** Number of spoken words before a position; at the end, the total. */
     public int before(ReadingPosition position) {
+        return before[index(position)];
+    }
+
+    /** How many words of the script come before a position. */
+    private int index(ReadingPosition position) {
         if (position.line() > lines.size()) {
-            return total();
+            return before.length - 1;
         }
-        int word = first[position.line() - 1] + position.word() - 1;
-        return before[Math.min(word, first[position.line()])];
+        return Math.min(first[position.line() - 1] + position.word() - 1, first[position.line()]);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.pace.PaceRules;
+import org.bookholder.pace.TextLength;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.TreePVector;
@@ -35,8 +36,8 @@ public final class Session {
                 new Measures(
                         sums.pace()
                                 .reading(
-                                        0,
-                                        sums.counts().total(),
+                                        TextLength.NONE,
+                                        sums.counts().length(),
                                         script.settings().targetPace()),
                         sums.fatigue().report(StreamTime.ZERO),
                         Sound.NONE),

@@ -391,7 +391,7 @@ final class StateBuilder implements SessionEvent.Handler {
                 following,
                 new Lines(unjudged.over(remarks.rulings().over(heard, before)), asides),
                 new Measures(
-                        pace.reading(counts.before(following.position()), counts.total(), target),
+                        pace.reading(counts.length(following.position()), counts.length(), target),
                         fatigue.report(now),
                         sound),
                 troubles,

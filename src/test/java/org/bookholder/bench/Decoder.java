@@ -75,6 +75,23 @@ final class Decoder {
         return parts;
     }
 
+    /** Any sound file that FFmpeg's program reads, as one channel of {@link Sound#RATE}. */
+    static short[] file(Path file) {
+        return samples(output(
+                Loader.load(org.bytedeco.ffmpeg.ffmpeg.class),
+                "-v",
+                "error",
+                "-i",
+                file.toString(),
+                "-f",
+                "s16le",
+                "-ac",
+                "1",
+                "-ar",
+                String.valueOf(Sound.RATE),
+                "-"));
+    }
+
     /** A WAV file of {@link Sound#RATE}, by the program's own reader. */
     static short[] wav(Path file) {
         List<short[]> blocks = new ArrayList<>();

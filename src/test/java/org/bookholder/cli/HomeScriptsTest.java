@@ -81,7 +81,7 @@ final class HomeScriptsTest {
                 .contains("at 100 words a minute", "1 word the recogniser does not know", "Left out: a link's address")
                 .contains(
                         "Left out: a setting for other programs",
-                        "words without a breath mark",
+                        "syllables without a breath mark",
                         "words that begin alike");
         browser.lookAtEverySize("scripts-editor");
 

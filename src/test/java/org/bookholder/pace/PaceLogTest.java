@@ -22,7 +22,7 @@ final class PaceLogTest {
     }
 
     private static PaceReading reading(PaceLog log) {
-        return log.reading(0, 1000, 100);
+        return log.reading(TextLength.NONE, TextLength.of(1000), 100);
     }
 
     @Test
@@ -81,11 +81,23 @@ final class PaceLogTest {
 
     @Test
     void timeLeftIsAtTheTargetAtFirstAndAtTheMeasuredPaceLater() {
-        assertThat(PaceLog.begin(PaceRules.defaults()).reading(0, 1200, 150).projected())
+        assertThat(PaceLog.begin(PaceRules.defaults())
+                        .reading(TextLength.NONE, TextLength.of(1200), 150)
+                        .projected())
                 .isEqualTo(s(480));
-        PaceReading later = read(begun(), 900, 1).reading(900, 1000, 120);
-        assertThat(later.left().seconds()).isBetween(94.9, 95.1); // 1000 words in 950 s
-        assertThat(later.projected().seconds()).isBetween(994.9, 995.1);
+        PaceReading soon = read(begun(), 100, 1).reading(TextLength.of(100), TextLength.of(1000), 120);
+        // 16 words at the target, a fifth less: 100 and 12.8 words in 100 and 6.4 s
+        assertThat(soon.left().seconds()).isCloseTo(900 * 106.4 / 112.8, within(0.1));
+        PaceReading later = read(begun(), 600, 1).reading(TextLength.of(600), TextLength.of(1000), 120);
+        assertThat(later.left().seconds()).isCloseTo(400, within(0.1));
+        assertThat(later.projected().seconds()).isCloseTo(1000, within(0.1));
+    }
+
+    @Test
+    void whatIsLeftIsWeighed() {
+        PaceLog log = read(begun(), 600, 1);
+        PaceReading pace = log.reading(new TextLength(600, 1200), new TextLength(1000, 2200), 120);
+        assertThat(pace.left().seconds()).isCloseTo(500, within(0.1));
     }
 
     @Test

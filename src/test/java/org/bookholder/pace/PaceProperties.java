@@ -23,7 +23,7 @@ final class PaceProperties {
                     : step % 7 == 6
                             ? log.advance(s(step))
                             : log.advance(s(0.1 * step)).read(step % 4);
-            PaceReading pace = log.shown(100).reading(10, 100, 100);
+            PaceReading pace = log.shown(100).reading(TextLength.of(10), TextLength.of(100), 100);
             assertThat(pace.live() < 0).isFalse();
             assertThat(pace.lesson() < 0).isFalse();
             assertThat(pace.projected()).isGreaterThanOrEqualTo(pace.left());

@@ -30,6 +30,16 @@ final class WordCountsTest {
     }
 
     @Test
+    void longWordsAndPausesTakeLonger() {
+        WordCounts counts = WordCounts.of(Scripts.of("Well, algorithms.", "So it is."));
+        TextLength first = counts.length(new ReadingPosition(2, 1));
+        TextLength second = new TextLength(3, counts.length().weight() - first.weight());
+        assertThat(first.words()).isEqualTo(2);
+        assertThat(first.density(0)).isGreaterThan(2 * second.density(0));
+        assertThat(counts.length(new ReadingPosition(1, 1))).isEqualTo(TextLength.NONE);
+    }
+
+    @Test
     void aWordPastALinesEndIsItsEnd() {
         WordCounts counts = WordCounts.of(Scripts.of("One two.", "Three four five."));
         assertThat(counts.before(new ReadingPosition(1, 9))).isEqualTo(2);

@@ -6,15 +6,15 @@ package org.bookholder.course.prepare;
  * @param kind why
  * @param line number of the line, from 1
  * @param words the words concerned
- * @param count how many words, numbers or repetitions there are
+ * @param count how many syllables, words, numbers or repetitions there are
  */
 public record HardStretch(Kind kind, int line, String words, int count) {
     /** Why a stretch is hard. */
     public enum Kind {
-        /** Many words without a breath mark. */
+        /** Many syllables without a breath mark. */
         BREATH(
-                "words without a breath mark",
-                "put a comma, or make two sentences of it (more than 18, about what a breath holds: common practice)"),
+                "syllables without a breath mark",
+                "put a comma, or make two sentences of it (a breath of people who read aloud holds 18 on average)"),
         /** A long sentence. */
         LONG("words in a sentence", "make two of it (more than 25: common practice)"),
         /** Several numbers in a row. */

@@ -7,20 +7,29 @@ import java.util.regex.Pattern;
 public final class Sounding {
     /**
      * Spellings in which the rules find one vowel too few: handles, settled, changes, idea, poem, rhythm, being,
-     * hundred.
+     * hundred, measure, going, isn't, client, eightieth.
      */
     private static final Pattern ONE_MORE = Pattern.compile(
-            "[bcdfgkpstz]l(?:es|ed)$|ges$|^area|dea$|poe[mt]|thms?$|[^aeiou]eing$|quiet|[rl]ier$|ndred");
+            "[bcdfgkpstz]l(?:es|ed)$|ges$|^area|dea$|poe[mt]|thms?$|[^aeiou]eing$|quiet|[rl]ier$|ndred$|[ao]sure$|^[dg]oing|[sd]n't$|client|tieth");
 
-    /** Spellings in which they find one too many: something, everyone, buy, Australian, million, eye, guess, queue. */
+    /** Spellings in which they find one too many: something, everyone, buy, Australian, million, eye, guess, queue, business, chocolate, wednesday, values, baseline, beforehand. */
     private static final Pattern ONE_LESS = Pattern.compile(
-            "^some(?=[bdhotw])|^every(?=[bdotw])|^else(?=w)|uy|li[ao]n|nion|^eyes?$|^gue(?:ss|st)|ngue$|^queue|nine(?=t)|guage|getable|eople");
+            "^some(?=[bdhotw])|^every(?=[bdotw])|^else(?=w)|uy|li[ao]n|nion|^eyes?$|^gue(?:ss|st)|ngue$|^queue|nine(?=t)|guage|getable|eople|^busin|^chocol|^wednes|[lc]ues$|^cues|^(?:base|time|life|home)(?=l|m)|(?:^|be)fore(?=[bcghst])|[rl]aged$");
+
+    /** Spellings after which the s of a possessive is a syllable of its own, as in the bus's. */
+    private static final Pattern HISSING = Pattern.compile("(?:s|x|z|ch|sh|ce|ge|se|ze)$");
 
     private Sounding() {}
 
     /** Number of syllables of a spoken word, 1 or more. */
     public static int syllables(String spoken) {
         String word = spoken.toLowerCase(Locale.ROOT);
+        if (word.endsWith("'s")) {
+            String owner = word.substring(0, word.length() - 2);
+            return owner.isEmpty()
+                    ? 1
+                    : syllables(owner) + (HISSING.matcher(owner).find() ? 1 : 0);
+        }
         long vowels = Phones.of(word)
                 .chars()
                 .filter(phone -> Phones.isVowel((char) phone))
