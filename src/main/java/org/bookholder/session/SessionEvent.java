@@ -26,91 +26,7 @@ public sealed interface SessionEvent {
     StreamTime at();
 
     /** Calls the handler's method for this event. */
-    void to(Handler handler);
-
-    /** Receives events by kind. */
-    interface Handler {
-        /** Told of {@link Opened}. */
-        void opened(Opened event);
-
-        /** Told of {@link DayCarried}. */
-        void dayCarried(DayCarried event);
-
-        /** Told of {@link PaceAimed}. */
-        void paceAimed(PaceAimed event);
-
-        /** Told of {@link TextChanged}. */
-        void textChanged(TextChanged event);
-
-        /** Told of {@link TakeStarted}. */
-        void takeStarted(TakeStarted event);
-
-        /** Told of {@link TakeEnded}. */
-        void takeEnded(TakeEnded event);
-
-        /** Told of {@link PositionMoved}. */
-        void positionMoved(PositionMoved event);
-
-        /** Told of {@link FollowChanged}. */
-        void followChanged(FollowChanged event);
-
-        /** Told of {@link AttemptSettled}. */
-        void attemptSettled(AttemptSettled event);
-
-        /** Told of {@link TakeSettled}. */
-        void takeSettled(TakeSettled event);
-
-        /** Told of {@link AsidesHeard}. */
-        void asidesHeard(AsidesHeard event);
-
-        /** Told of {@link NotJudged}. */
-        void notJudged(NotJudged event);
-
-        /** Told of {@link Understood}. */
-        void understood(Understood event);
-
-        /** Told of {@link PickupMarked}. */
-        void pickupMarked(PickupMarked event);
-
-        /** Told of {@link SoundMeasured}. */
-        void soundMeasured(SoundMeasured event);
-
-        /** Told of {@link SamplesLost}. */
-        void samplesLost(SamplesLost event);
-
-        /** Told of {@link SourceLost}. */
-        void sourceLost(SourceLost event);
-
-        /** Told of {@link SourceFound}. */
-        void sourceFound(SourceFound event);
-
-        /** Told of {@link SourceMoved}. */
-        void sourceMoved(SourceMoved event);
-
-        /** Told of {@link RecordingFailed}. */
-        void recordingFailed(RecordingFailed event);
-
-        /** Told of {@link RecordingResumed}. */
-        void recordingResumed(RecordingResumed event);
-
-        /** Told of {@link SoundNotSaved}. */
-        void soundNotSaved(SoundNotSaved event);
-
-        /** Told of {@link Held}. */
-        void held(Held event);
-
-        /** Told of {@link Resumed}. */
-        void resumed(Resumed event);
-
-        /** Told of {@link CountInStepped}. */
-        void countInStepped(CountInStepped event);
-
-        /** Told of {@link RoundMoved}. */
-        void roundMoved(RoundMoved event);
-
-        /** Told of {@link Remarked}. */
-        void remarked(Remarked event);
-    }
+    void to(SessionEventHandler handler);
 
     /**
      * The session began, or was opened again.
@@ -123,7 +39,7 @@ public sealed interface SessionEvent {
      */
     record Opened(StreamTime at, Instant when, String title, String source, String scriptText) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.opened(this);
         }
     }
@@ -136,7 +52,7 @@ public sealed interface SessionEvent {
      */
     record DayCarried(StreamTime at, DaySoFar day) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.dayCarried(this);
         }
     }
@@ -144,7 +60,7 @@ public sealed interface SessionEvent {
     /** The pace, in words per minute, at which a script is to be read that sets none itself, and who says so. */
     record PaceAimed(StreamTime at, int pace, PaceSource source) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.paceAimed(this);
         }
     }
@@ -168,7 +84,7 @@ public sealed interface SessionEvent {
         }
 
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.textChanged(this);
         }
     }
@@ -185,7 +101,7 @@ public sealed interface SessionEvent {
     record TakeStarted(StreamTime at, int take, Instant when, String audio, ReadingPosition from)
             implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.takeStarted(this);
         }
     }
@@ -193,7 +109,7 @@ public sealed interface SessionEvent {
     /** A take ended; {@code when} is the time of day. */
     record TakeEnded(StreamTime at, int take, Instant when, TakeEnd reason) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.takeEnded(this);
         }
     }
@@ -208,7 +124,7 @@ public sealed interface SessionEvent {
      */
     record PositionMoved(StreamTime at, ReadingPosition position, Mover mover, int wordsRead) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.positionMoved(this);
         }
     }
@@ -216,7 +132,7 @@ public sealed interface SessionEvent {
     /** The follower became more or less certain of its position. */
     record FollowChanged(StreamTime at, FollowState state) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.followChanged(this);
         }
     }
@@ -224,7 +140,7 @@ public sealed interface SessionEvent {
     /** An attempt was settled, or an earlier one with the same take and ordinal was corrected. */
     record AttemptSettled(StreamTime at, Attempt attempt) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.attemptSettled(this);
         }
     }
@@ -237,7 +153,7 @@ public sealed interface SessionEvent {
         }
 
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.asidesHeard(this);
         }
     }
@@ -251,7 +167,7 @@ public sealed interface SessionEvent {
         }
 
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.takeSettled(this);
         }
     }
@@ -265,7 +181,7 @@ public sealed interface SessionEvent {
      */
     record NotJudged(StreamTime at, UnjudgedStretch stretch, String log) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.notJudged(this);
         }
     }
@@ -279,7 +195,7 @@ public sealed interface SessionEvent {
      */
     record Understood(StreamTime at, boolean badly, double share) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.understood(this);
         }
     }
@@ -287,7 +203,7 @@ public sealed interface SessionEvent {
     /** Someone marked a line as a pickup by hand, or its sound was found to be unusable. */
     record PickupMarked(StreamTime at, int line, String note) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.pickupMarked(this);
         }
     }
@@ -302,7 +218,7 @@ public sealed interface SessionEvent {
      */
     record SoundMeasured(StreamTime at, double rms, double peak, int clipped) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.soundMeasured(this);
         }
     }
@@ -310,7 +226,7 @@ public sealed interface SessionEvent {
     /** Audio was lost during capture; the gap is filled with silence. */
     record SamplesLost(StreamTime at, StreamTime length) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.samplesLost(this);
         }
     }
@@ -318,7 +234,7 @@ public sealed interface SessionEvent {
     /** The microphone was lost; the take continues by hand. */
     record SourceLost(StreamTime at, String reason) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.sourceLost(this);
         }
     }
@@ -326,7 +242,7 @@ public sealed interface SessionEvent {
     /** A microphone works again. */
     record SourceFound(StreamTime at, String name) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.sourceFound(this);
         }
     }
@@ -339,7 +255,7 @@ public sealed interface SessionEvent {
      */
     record SourceMoved(StreamTime at, String name, String meant) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.sourceMoved(this);
         }
 
@@ -351,7 +267,7 @@ public sealed interface SessionEvent {
     /** The take's audio cannot be written for now; following goes on, and the audio waits in memory. */
     record RecordingFailed(StreamTime at, String reason) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.recordingFailed(this);
         }
     }
@@ -359,7 +275,7 @@ public sealed interface SessionEvent {
     /** The take's audio can be written again, and what waited in memory is on disk. */
     record RecordingResumed(StreamTime at) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.recordingResumed(this);
         }
     }
@@ -367,7 +283,7 @@ public sealed interface SessionEvent {
     /** The audio of a stretch could not be saved, on disk or in memory; it is silence in the recording. */
     record SoundNotSaved(StreamTime at, UnsavedStretch stretch) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.soundNotSaved(this);
         }
     }
@@ -375,7 +291,7 @@ public sealed interface SessionEvent {
     /** The presenter or producer held the take. */
     record Held(StreamTime at) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.held(this);
         }
     }
@@ -383,7 +299,7 @@ public sealed interface SessionEvent {
     /** The take continued after a hold. */
     record Resumed(StreamTime at) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.resumed(this);
         }
     }
@@ -391,7 +307,7 @@ public sealed interface SessionEvent {
     /** The count-in of a held take waits to be begun ({@code seconds} is 0), or counts so many seconds. */
     record CountInStepped(StreamTime at, int seconds) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.countInStepped(this);
         }
     }
@@ -399,7 +315,7 @@ public sealed interface SessionEvent {
     /** The pickup round began, came to its next step, or ended. */
     record RoundMoved(StreamTime at, PickupRound round) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.roundMoved(this);
         }
     }
@@ -407,7 +323,7 @@ public sealed interface SessionEvent {
     /** A person at the desk added a remark. */
     record Remarked(StreamTime at, Remark remark) implements SessionEvent {
         @Override
-        public void to(Handler handler) {
+        public void to(SessionEventHandler handler) {
             handler.remarked(this);
         }
     }

@@ -18,7 +18,7 @@ import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
 /** A mutable copy of a state, used only while events are applied. */
-final class StateBuilder implements SessionEvent.Handler {
+final class StateBuilder implements SessionEventHandler {
     private final SessionState before;
     private Script script;
     private StreamTime now;
@@ -315,9 +315,7 @@ final class StateBuilder implements SessionEvent.Handler {
 
     @Override
     public void understood(SessionEvent.Understood event) {
-        troubles = event.badly()
-                ? troubles.with(new Trouble(Trouble.Kind.HEARD_BADLY, String.valueOf(Math.round(100 * event.share()))))
-                : troubles.without(Trouble.Kind.HEARD_BADLY);
+        troubles = troubles.understood(event);
     }
 
     @Override
@@ -383,7 +381,6 @@ final class StateBuilder implements SessionEvent.Handler {
     /** The state after this many events. */
     SessionState toState(int events) {
         int target = script.settings().targetPace();
-        long revision = before.sums().revision() + events;
         return new SessionState(
                 script,
                 now,
@@ -398,6 +395,13 @@ final class StateBuilder implements SessionEvent.Handler {
                 remarks,
                 round,
                 before.upNext(),
-                new Accumulators(counts, pace, fatigue, spent, heard, unjudged, revision));
+                new Accumulators(
+                        counts,
+                        pace,
+                        fatigue,
+                        spent,
+                        heard,
+                        unjudged,
+                        before.sums().revision() + events));
     }
 }

@@ -40,6 +40,13 @@ public record Troubles(List<Trouble> all) {
         return without(Trouble.Kind.NO_SOUND).without(Trouble.Kind.OTHER_MICROPHONE);
     }
 
+    /** The same when the presenter is understood badly, or well again. */
+    Troubles understood(SessionEvent.Understood event) {
+        return event.badly()
+                ? with(new Trouble(Trouble.Kind.HEARD_BADLY, String.valueOf(Math.round(100 * event.share()))))
+                : without(Trouble.Kind.HEARD_BADLY);
+    }
+
     /** The same without the trouble of this kind. */
     public Troubles without(Trouble.Kind kind) {
         return all.stream().noneMatch(t -> t.kind() == kind)

@@ -44,7 +44,7 @@ public final class AttemptJudge {
     private static final double SAME_SOUND = 0.4;
 
     /** How certain a report on a word must be where the reader is understood badly. */
-    private static final double SURE = 0.9;
+    private static final double SURE = 0.8;
 
     private final ReadingGraph graph;
     private final OpenWords open;
