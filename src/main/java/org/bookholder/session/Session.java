@@ -63,6 +63,6 @@ public final class Session {
         }
         StateBuilder builder = new StateBuilder(state);
         events.forEach(builder::take);
-        return builder.toState(events.size());
+        return builder.toState(state.sums().revision() + events.size());
     }
 }

@@ -378,8 +378,8 @@ final class StateBuilder implements SessionEventHandler {
         round = event.round().line() <= counts.lines() ? event.round() : PickupRound.NONE;
     }
 
-    /** The state after this many events. */
-    SessionState toState(int events) {
+    /** The state, with the number of events that led to it. */
+    SessionState toState(long revision) {
         int target = script.settings().targetPace();
         return new SessionState(
                 script,
@@ -395,13 +395,6 @@ final class StateBuilder implements SessionEventHandler {
                 remarks,
                 round,
                 before.upNext(),
-                new Accumulators(
-                        counts,
-                        pace,
-                        fatigue,
-                        spent,
-                        heard,
-                        unjudged,
-                        before.sums().revision() + events));
+                new Accumulators(counts, pace, fatigue, spent, heard, unjudged, revision));
     }
 }

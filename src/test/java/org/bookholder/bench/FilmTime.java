@@ -72,8 +72,7 @@ public final class FilmTime {
         for (boolean draft : new boolean[] {false, true}) {
             FilmFormat format = draft
                     ? FormatChooser.draft(ProfileForm.usual(), RATE)
-                    : FormatChooser.of(
-                                    ProfileForm.usual(), List.of(PictureFile.look(camera)), RATE, s(length), false)
+                    : FormatChooser.of(ProfileForm.usual(), List.of(PictureFile.look(camera)), RATE, s(length), false)
                             .format();
             double plain = plain(camera, folder, format, draft);
             double own;

@@ -22,10 +22,8 @@ final class WordTimeModule extends SimpleModule {
     }
 
     /** How it is written. */
-    private interface Written {
-        @JsonInclude(JsonInclude.Include.NON_EMPTY)
-        String said();
-    }
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    private interface Written {}
 
     private static final class Reader extends StdDeserializer<WordTime> {
         private static final long serialVersionUID = 1L;

@@ -19,14 +19,12 @@ import org.bookholder.script.normalize.SpokenForms;
  * also listens for the other wording, as a rival.
  */
 public final class ScriptPreparer {
-    private final SpokenHabits habits;
     private final Vocabulary vocabulary;
     private final PronunciationSubstitutes standIns;
     private final Map<String, Boolean> known = new HashMap<>();
     private final Map<String, UnknownWord> unknown = new LinkedHashMap<>();
 
-    private ScriptPreparer(SpokenHabits habits, Vocabulary vocabulary) {
-        this.habits = habits;
+    private ScriptPreparer(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
         this.standIns = new PronunciationSubstitutes(vocabulary);
     }
@@ -38,7 +36,7 @@ public final class ScriptPreparer {
 
     /** The same for an author who has a way of saying things; the script itself stays as it is. */
     public static PreparedScript prepare(Script script, SpokenHabits habits, Vocabulary vocabulary) {
-        ScriptPreparer preparer = new ScriptPreparer(habits, vocabulary);
+        ScriptPreparer preparer = new ScriptPreparer(vocabulary);
         List<List<PreparedWord>> lines = script.lines().stream()
                 .map(line -> line.words().stream()
                         .map(word -> preparer.prepare(habits.of(word), line.number()))

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.course.ExportChecks;
@@ -34,7 +33,6 @@ import org.junit.jupiter.api.io.TempDir;
 final class ListsTest {
     private static final Instant NOW = Instant.parse("2027-03-09T08:00:00Z");
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 9);
-    private static final Function<Lesson, Set<String>> NOBODY = lesson -> Set.of();
 
     @TempDir
     private Path folder;
@@ -246,11 +244,15 @@ final class ListsTest {
     }
 
     private List<ListItem> shots() throws ProblemException {
-        return ShotList.of(board(), NOBODY);
+        return ShotList.of(board(), ListsTest::nobody);
     }
 
     private Board board(RecordedSession... sessions) throws ProblemException {
         Course course = files.read();
         return BoardReader.read(course, Map.of(course.lessons().get(0), List.of(sessions)), TODAY);
+    }
+
+    private static Set<String> nobody(Lesson lesson) {
+        return Set.of();
     }
 }

@@ -68,10 +68,13 @@ final class CourseSummaryTest {
 
     @Test
     void itHoldsNothingThatIsNotForOthers() throws Exception {
-        files.file(
-                "course.yaml",
-                "title: Wheels\nlaunch: 2027-06-01\nrecording: {days: [2027-03-20]}\n"
-                        + "costs: {price: 40, hour: 25}\nquotation: {hour: 50, for: Ada}\n");
+        files.file("course.yaml", """
+                title: Wheels
+                launch: 2027-06-01
+                recording: {days: [2027-03-20]}
+                costs: {price: 40, hour: 25}
+                quotation: {hour: 50, for: Ada}
+                """);
         files.lesson("secret-name", "The first line.");
         files.file("secret-name.md", "---\ntitle: The hub\n---\nThe first line.\n");
         CourseSummary summary = CourseSummary.of(BoardReader.read(files.read(), Map.of(), TODAY), ZoneOffset.UTC);
