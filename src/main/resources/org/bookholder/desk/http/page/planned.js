@@ -2,6 +2,11 @@
 
 import { count, dated, el, said } from './words.js';
 
+const NARROW = '(max-width: 720px)';
+
+/** Which sessions a person has opened or closed, by their day or place. */
+const opened = new Map();
+
 const USES = { SET_UP: 'Set up', BREAK: 'Break, away from the screen' };
 
 /** The plan, as sections. */
@@ -38,8 +43,10 @@ function sessions({ toRecord, over, sessions: all, free, left, why, lost }, hand
       el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${dated(text)}.`))] : [])];
 }
 
-const session = ({ day, length, reading, slots, kinds }, i, handle) => el('div', { class: 'session-day', 'data-day': day },
-  el('h4', { class: 'list-title' }, day ? said(day, true) : `Session ${i + 1}`, ` · ${length}, of it ${reading} before the camera`),
+/** A session; on a narrow screen only the next one is open, until a person opens or closes others. */
+const session = ({ day, length, reading, slots, kinds }, i, handle) => el('details', { class: 'session-day', 'data-day': day,
+  open: opened.get(day || i) ?? (i === 0 || !matchMedia(NARROW).matches) },
+  el('summary', { class: 'list-title', onclick: ({ currentTarget }) => opened.set(day || i, !currentTarget.parentElement.open) }, el('h4', {}, day ? said(day, true) : `Session ${i + 1}`, ` · ${length}, of it ${reading} before the camera`)),
   el('ol', { class: 'slots' }, ...slots.flatMap((slot, at) => [kinds > 1 && newKind(slots, at) ? el('li', { class: 'kind' }, `With ${slot.kind}`) : '', el('li', { class: slot.use.toLowerCase() },
     el('span', { class: 'at' }, slot.at),
     el('span', { class: 'name' }, slot.what || USES[slot.use], slot.chosen ? el('span', { class: 'small' }, ' · your choice') : ''),
