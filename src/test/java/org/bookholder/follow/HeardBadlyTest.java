@@ -62,6 +62,15 @@ final class HeardBadlyTest {
         assertThat(told()).isEmpty();
     }
 
+    @Test
+    void anEarThatHearsNothingAtAllSaysNothingOfTheReader() {
+        for (String line : LINES) {
+            String words = spoken(line);
+            reader.say(words, words.replaceAll("[a-z]+", "-"));
+        }
+        assertThat(told()).isEmpty();
+    }
+
     /** The same slip of the tongue after eleven lines that were understood, or badly understood. */
     private static List<Deviation> deviationsOfTheLastLine(boolean badly) {
         HeardBadlyTest test = new HeardBadlyTest();

@@ -95,10 +95,11 @@ public final class AttemptJudge {
         for (int word = 0; word < heard.length(); word++) {
             words.add(graph.word(first + word));
         }
-        OpenAlignment alignment = new OpenAlignment(
-                words, open.between(said.start().since(MARGIN), said.end().plus(MARGIN)));
+        List<RecognizedWord> between =
+                open.between(said.start().since(MARGIN), said.end().plus(MARGIN));
+        OpenAlignment alignment = new OpenAlignment(words, between);
         List<Integer> wrong = wrongWords(words, heard, alignment);
-        reader.add(take, span.start(), told(span.line(), words, heard, alignment, wrong));
+        reader.add(take, span.start(), told(span.line(), words, heard, alignment, wrong, between.isEmpty()));
         wrong.removeIf(word -> reader.alwaysMisheard(lowerCase(words.get(word)), alignment.said(word)));
         List<Deviation> result = new ArrayList<>(new AddedWords(words, heard, alignment).find(span));
         for (int word : wrong) {
@@ -124,8 +125,14 @@ public final class AttemptJudge {
         return wrong;
     }
 
+    /** @param deaf whether the open ear heard nothing, as when it has failed: that says nothing of the reader */
     private static ReaderProfile.Told told(
-            int line, List<PreparedWord> words, HeardLine heard, OpenAlignment alignment, List<Integer> wrong) {
+            int line,
+            List<PreparedWord> words,
+            HeardLine heard,
+            OpenAlignment alignment,
+            List<Integer> wrong,
+            boolean deaf) {
         int slips = -wrong.size();
         int understood = 0;
         Set<String> right = new HashSet<>();
@@ -138,7 +145,7 @@ public final class AttemptJudge {
         }
         Map<String, String> heardFor = new HashMap<>();
         wrong.forEach(word -> heardFor.put(lowerCase(words.get(word)), alignment.said(word)));
-        return new ReaderProfile.Told(line, slips, heard.length(), understood, heardFor, right);
+        return new ReaderProfile.Told(line, slips, deaf ? 0 : heard.length(), understood, heardFor, right);
     }
 
     /** Whether the script ear did not hear a word that it can hear. */

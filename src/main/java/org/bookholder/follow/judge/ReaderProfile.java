@@ -48,7 +48,7 @@ public final class ReaderProfile {
      *
      * @param line the line, from 0
      * @param slips how many of its words the script ear missed although they were not reported
-     * @param words how many words it has
+     * @param words how many words it has; 0 if the open ear heard nothing at all of it
      * @param understood how many of them the open ear heard as written
      * @param wrong the words that were not heard as written by either ear, in lower case, and what the open ear heard
      * @param right the words that the open ear heard as written, in lower case
