@@ -69,6 +69,7 @@ final class DocumentsTest {
                 "README.md",
                 "DEVELOPERS.md",
                 "docs/accuracy.md",
+                "docs/checks.md",
                 "docs/pages.md",
                 "docs/window.md",
                 "demo-scripts/README.md",

@@ -1,6 +1,8 @@
 package org.bookholder.delivery;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
@@ -12,6 +14,9 @@ import org.bookholder.timing.StreamTime;
 
 /** Finds what is wrong with a film's sound, and measures its loudness. Confined to one thread. */
 final class SoundFinder {
+    /** The kind of sound that drops out. It is always looked for. */
+    static final String DROPOUT = "drop-out";
+
     /** Sound below this level is silence. */
     private static final double SILENCE = Decibels.amplitude(-50);
 
@@ -32,9 +37,14 @@ final class SoundFinder {
     private final ClickFinder clicks;
     private final Optional<StereoFinder> stereo;
     private final BandFinder band;
+    private final DropoutFinder[] dropouts;
+    private final FlatTopFinder flatTops;
+    private final EchoFinder echo;
+    private final NoiseFinder noise;
     private StreamTime clippedSince = StreamTime.ZERO;
     private StreamTime clippedTo = StreamTime.ZERO;
     private int clippedCount;
+    private StreamTime dropoutEnd = StreamTime.ZERO;
     private boolean begun;
     private StreamTime first = StreamTime.ZERO;
     private boolean atEnd;
@@ -59,6 +69,11 @@ final class SoundFinder {
         past = new double[clipped.length][2];
         stereo = clipped.length == 2 ? Optional.of(new StereoFinder(rate, findings)) : Optional.empty();
         band = new BandFinder(rate, findings);
+        dropouts = new DropoutFinder[clipped.length];
+        Arrays.setAll(dropouts, i -> new DropoutFinder(rate, this::dropout));
+        flatTops = new FlatTopFinder(rate, this::flat);
+        echo = new EchoFinder(rate, findings);
+        noise = new NoiseFinder(rate, findings);
         clicks = new ClickFinder(rate, (start, end, count) -> {
             if (profile.range(ProfileSetting.CLICKS).isPresent()) {
                 findings.add(Finding.at(
@@ -97,6 +112,7 @@ final class SoundFinder {
         before[1] = before[0];
         before[0] = sample;
         peak = Math.max(peak, Math.abs(sample));
+        dropouts[channel].hear(blockStart, index, sample);
         int fresh = clipped[channel].hear(sample);
         if (fresh > 0) {
             clipped(blockStart.plus(StreamTime.ofSamples(index, rate)), fresh);
@@ -105,14 +121,17 @@ final class SoundFinder {
 
     private void hearTogether(float[][] channels, StreamTime blockStart, int index) {
         float left = channels[0][index];
+        float both = left;
         if (stereo.isPresent()) {
             float right = channels[1][index];
             stereo.get().hear(blockStart, index, left, right);
             // A part of the right, so that two sides that cancel each other are still heard.
-            band.hear(left + right / 2);
-        } else {
-            band.hear(left);
+            both = (left + right / 2) / 1.5f;
         }
+        band.hear(both);
+        echo.hear(both);
+        noise.hear(both);
+        flatTops.hear(blockStart, index, both);
     }
 
     private void endFrame(StreamTime end) {
@@ -147,6 +166,33 @@ final class SoundFinder {
         clippedCount = 0;
     }
 
+    /** Both sides drop out together in most films. */
+    private void dropout(StreamTime start, StreamTime end, int count) {
+        if (dropoutEnd.isBefore(start)) {
+            findings.add(Finding.at(
+                    start,
+                    end,
+                    Grade.MEND,
+                    DROPOUT,
+                    "the sound drops out for "
+                            + Math.round(1000 * end.since(start).seconds()) + " ms",
+                    "use another take, or fill the hole; look whether the recording has it, too"));
+            dropoutEnd = end;
+        }
+    }
+
+    private void flat(StreamTime start, StreamTime end, int tops, double height) {
+        if (profile.range(ProfileSetting.CLIPPED).isPresent()) {
+            findings.add(Finding.at(
+                    start,
+                    end,
+                    Grade.MEND,
+                    ProfileSetting.CLIPPED.label(),
+                    String.format(Locale.ROOT, "%d waves cut off at %.1f dBFS", tops, Decibels.ofAmplitude(height)),
+                    "it was cut off before it was lowered: use another take, or the recording itself"));
+        }
+    }
+
     /** Ends the search; the sound ends at {@code end}. */
     void end(StreamTime end) {
         if (begun) {
@@ -155,6 +201,9 @@ final class SoundFinder {
             endClipped();
             stereo.ifPresent(finder -> finder.end(end));
             band.end();
+            flatTops.end();
+            echo.end();
+            noise.end();
         }
     }
 

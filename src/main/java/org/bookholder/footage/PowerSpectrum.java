@@ -33,12 +33,17 @@ public final class PowerSpectrum {
         fft.realForward(work);
     }
 
+    /** The power of the last piece at {@code number} times rate by length, in the same unit; from 1 to half the length. */
+    public double bin(int number) {
+        return work[2 * number] * work[2 * number] + work[2 * number + 1] * work[2 * number + 1];
+    }
+
     /** The power of the last piece between two frequencies in Hz, in a unit of its own; above half the rate it is 0. */
     public double between(double from, double to) {
         double power = 0;
         int end = (int) Math.min(work.length / 2.0, to * work.length / rate);
         for (int bin = (int) (from * work.length / rate); bin < end; bin++) {
-            power += work[2 * bin] * work[2 * bin] + work[2 * bin + 1] * work[2 * bin + 1];
+            power += bin(bin);
         }
         return power;
     }
