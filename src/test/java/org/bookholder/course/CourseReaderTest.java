@@ -214,7 +214,7 @@ final class CourseReaderTest {
                 "'titel: Wheels' | 1: there is no setting 'titel'; write 'title' if that is meant",
                 "'title: W\n"
                         + "teacher: A' | 2: there is no setting 'teacher'; write one of title, pace, lessons, modules,"
-                        + " recording, editing, kinds, say, delivery, launch, costs",
+                        + " recording, editing, kinds, say, delivery, launch, costs, quotation",
                 "'title: a: b' | 1: course.yaml can't be read (mapping values are not allowed here); write each"
                         + " setting as name: value, and put quotes around a value with a colon in it",
                 "'lessons: [lesson-9.md, hub.md]' | 1: there is no file 'hub.md' in the course's folder; "
