@@ -111,6 +111,25 @@ final class HomeModulesTest {
     }
 
     @Test
+    void aNarrowScreenOpensTheNextSessionOnly() throws IOException {
+        LocalDate first = LocalDate.now(ZoneOffset.UTC).plusDays(7);
+        LocalDate second = first.plusDays(7);
+        Files.writeString(
+                yaml,
+                "lessons: [a.md, b.md, c.md]\nrecording: {days: [{day: " + first + ", lessons: [a.md]}, {day: " + second
+                        + ", lessons: [b.md, c.md]}]}\n");
+        browser.until("homeState.course.today.day === 'later'");
+        browser.size(390, 844);
+        browser.value("document.querySelector(\"#rooms a[href='?view=plan']\").click()");
+        String open = "[...document.querySelectorAll('#plan .session-day')].map((session) => session.open).join()";
+        browser.until(open + " === 'true,false'");
+        browser.click("#plan .session-day[data-day='" + second + "'] > summary");
+        browser.until(open + " === 'true,true'");
+        browser.wholePicture("home-plan-narrow");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
     void aDueFactIsNamedAtTheGateUntilSomebodyLookedAtIt() throws IOException {
         browser.click("#rooms a[href='?view=gate']");
         browser.until("document.querySelector('#gate .facts')");
