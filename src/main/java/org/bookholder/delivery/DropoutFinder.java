@@ -81,7 +81,7 @@ final class DropoutFinder {
         double before = mean(at - BESIDE, at);
         double after = mean(at + 1, at + 1 + BESIDE);
         if (edge >= 0) {
-            goOn(at, before, after, now);
+            goOn(at, after, now);
         }
         double next = loudest(at + 3, at + 12);
         boolean lasting = mean(at - LASTING, at - BESIDE) > LASTING_PART * before;
@@ -97,7 +97,7 @@ final class DropoutFinder {
     }
 
     /** Inside what may be a hole: it ends with an edge, or it is none. */
-    private void goOn(long at, double before, double after, StreamTime now) {
+    private void goOn(long at, double after, StreamTime now) {
         if (at - edge >= 2 * SMEARED) {
             inside = Math.max(inside, loudest(at - SMEARED, at - SMEARED + 1));
         }

@@ -126,11 +126,11 @@ public final class PlantedFaults {
     }
 
     /** What a check says of the sound, stored in this way. */
-    List<Finding> found(float[][] channels, String way) throws ProblemException {
-        short[][] samples = new short[2][channels[0].length];
+    List<Finding> found(List<float[]> channels, String way) throws ProblemException {
+        short[][] samples = new short[2][channels.get(0).length];
         for (int channel = 0; channel < 2; channel++) {
             for (int i = 0; i < samples[channel].length; i++) {
-                float sample = channels[Math.min(channel, channels.length - 1)][i];
+                float sample = channels.get(Math.min(channel, channels.size() - 1))[i];
                 samples[channel][i] = (short) Math.max(-32_768, Math.min(32_767, Math.round(32_768 * sample)));
             }
         }

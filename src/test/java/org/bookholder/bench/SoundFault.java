@@ -12,7 +12,7 @@ enum SoundFault {
     NONE("") {
         @Override
         Planted plant(float[] voice, Random random) {
-            return new Planted(new float[][] {voice}, 0, List.of());
+            return new Planted(List.of(voice), 0, List.of());
         }
     },
     /** No fault: a limiter holds the peaks down by 8 dB. */
@@ -32,7 +32,7 @@ enum SoundFault {
                 gain += (wanted - gain) * (wanted < gain ? 4.0 / ahead : 0.1 / ahead);
                 held[i] = (float) (2 * gain * voice[i]);
             }
-            return new Planted(new float[][] {held}, 0, List.of());
+            return new Planted(List.of(held), 0, List.of());
         }
     },
     DROPOUT_5("drop-out") {
@@ -90,7 +90,7 @@ enum SoundFault {
             for (int i = 0; i < noisy.length; i++) {
                 noisy[i] += (float) (0.1 * 0.178 * random.nextGaussian());
             }
-            return new Planted(new float[][] {noisy}, 1, List.of());
+            return new Planted(List.of(noisy), 1, List.of());
         }
     },
     HUM_30_DB_BELOW("noise") {
@@ -102,13 +102,13 @@ enum SoundFault {
                 humming[i] += (float)
                         (0.1 * 0.0316 * (Math.sin(turn) + Math.sin(2 * turn) + 0.5 * Math.sin(3 * turn)) / 1.06);
             }
-            return new Planted(new float[][] {humming}, 1, List.of());
+            return new Planted(List.of(humming), 1, List.of());
         }
     },
     ONE_EAR("stereo") {
         @Override
         Planted plant(float[] voice, Random random) {
-            return new Planted(new float[][] {voice, new float[voice.length]}, 1, List.of());
+            return new Planted(List.of(voice, new float[voice.length]), 1, List.of());
         }
     },
     INVERTED("stereo") {
@@ -118,7 +118,7 @@ enum SoundFault {
             for (int i = 0; i < right.length; i++) {
                 right[i] = -right[i];
             }
-            return new Planted(new float[][] {voice, right}, 1, List.of());
+            return new Planted(List.of(voice, right), 1, List.of());
         }
     };
 
@@ -138,7 +138,7 @@ enum SoundFault {
      * @param count how many faults
      * @param at where, in seconds; empty if the fault is everywhere
      */
-    record Planted(float[][] channels, int count, List<Double> at) {}
+    record Planted(List<float[]> channels, int count, List<Double> at) {}
 
     abstract Planted plant(float[] voice, Random random);
 
@@ -190,7 +190,7 @@ enum SoundFault {
             }
         }
         return new Planted(
-                new float[][] {holed},
+                List.of(holed),
                 places.size(),
                 places.stream()
                         .map(p -> (p + length / 2.0) / PlantedFaults.RATE)
@@ -210,7 +210,7 @@ enum SoundFault {
         for (int i = 0; i < cut.length; i++) {
             cut[i] = (float) (gain * Math.max(-limit, Math.min(limit, cut[i])));
         }
-        return new Planted(new float[][] {cut}, 1, List.of());
+        return new Planted(List.of(cut), 1, List.of());
     }
 
     private static Planted echo(float[] voice, double seconds, float part) {
@@ -219,6 +219,6 @@ enum SoundFault {
         for (int i = late; i < doubled.length; i++) {
             doubled[i] += part * voice[i - late];
         }
-        return new Planted(new float[][] {doubled}, 1, List.of());
+        return new Planted(List.of(doubled), 1, List.of());
     }
 }
