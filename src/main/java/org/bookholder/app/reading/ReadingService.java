@@ -64,6 +64,9 @@ public final class ReadingService {
     /** Whether the sound is only recorded, because nothing hears the script's language. */
     private final boolean unheard;
 
+    /** How the author says things: looked up once, before the microphone is opened. */
+    private SpokenHabits habits = SpokenHabits.NONE;
+
     /** Creates a reading that reports to {@code listener} and is ended by {@code control}. */
     public ReadingService(Environment here, ReadingRequest request, ReadingListener listener, ReadingControl control) {
         this(here, request, listener, control, false);
@@ -136,9 +139,10 @@ public final class ReadingService {
         }
         boolean heard = sources.sounding() && !unheard;
         Path model = heard ? SpeechModels.forScript(here, request.model(), lesson.script()) : request.model();
+        habits = new CourseHabits(here).of(request.script());
         try (AudioSource first = sources.open()) {
             OptionalEars ears = unheard ? new OptionalEars(Optional.empty()) : shared.ears(here, model, heard);
-            PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), habits(), ears.vocabulary());
+            PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), habits, ears.vocabulary());
             listener.prepared(new ReadingSetup(
                     sources.sounding() ? Optional.of(first.name()) : Optional.empty(),
                     first.rate(),
@@ -344,13 +348,9 @@ public final class ReadingService {
         }
     }
 
-    private SpokenHabits habits() {
-        return new CourseHabits(here).of(request.script());
-    }
-
     private EditedScript edited(ScriptFile lesson, SessionFolder folder, Optional<Ears> ears) {
         List<String> speakers = SpeakerChoice.of(lesson.text()).names();
-        return new EditedScript(request.script(), speakers, habits(), new OptionalEars(ears).vocabulary(), folder);
+        return new EditedScript(request.script(), speakers, habits, new OptionalEars(ears).vocabulary(), folder);
     }
 
     /** Starts a new session with the readings accepted in earlier sessions of the course. */
