@@ -61,6 +61,19 @@ final class HomeCourses implements AutoCloseable {
         return seen.get();
     }
 
+    /**
+     * The course that the page shows.
+     *
+     * @param room which of the page's rooms asks for it
+     * @throws ProblemException if none is open, or it can't be read
+     */
+    CourseOverview overview(String room) throws ProblemException {
+        Seen now = seen.get();
+        return now.overview()
+                .orElseThrow(() -> new ProblemException(
+                        now.trouble().isEmpty() ? "no course is open" : now.trouble(), room, "open one first"));
+    }
+
     /** How far a course is looked at of which nothing can be shown yet; empty while that is not so. */
     Optional<Looking> looking() {
         return looking.get();

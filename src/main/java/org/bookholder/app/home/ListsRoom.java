@@ -34,10 +34,7 @@ final class ListsRoom {
      * @throws ProblemException why it can't be done; nothing is written then
      */
     synchronized ObjectNode answer(JsonNode asked) throws ProblemException {
-        HomeCourses.Seen seen = courses.seen();
-        CourseOverview course = seen.overview()
-                .orElseThrow(() -> new ProblemException(
-                        seen.trouble().isEmpty() ? "no course is open" : seen.trouble(), "lists", "open one first"));
+        CourseOverview course = courses.overview("lists");
         ListKind kind = Arrays.stream(ListKind.values())
                 .filter(known -> known.label().equals(asked.path("list").asText()))
                 .findFirst()

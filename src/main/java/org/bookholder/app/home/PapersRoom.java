@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.course.CoursePapers;
@@ -37,12 +36,9 @@ final class PapersRoom {
      * @throws ProblemException why it can't be done; nothing is written then
      */
     synchronized ObjectNode answer(JsonNode asked) throws ProblemException {
-        HomeCourses.Seen seen = courses.seen();
-        CourseOverview course = seen.overview()
-                .orElseThrow(() -> new ProblemException(
-                        seen.trouble().isEmpty() ? "no course is open" : seen.trouble(), "papers", "open one first"));
+        CourseOverview course = courses.overview("papers");
         CoursePapers papers = new CoursePapers(here, course);
-        CourseFile file = new CourseFile(Path.of(seen.folder()));
+        CourseFile file = new CourseFile(course.status().course().folder());
         return switch (asked.path("do").asText()) {
             case "summary" -> summary(papers, asked.path("words").asText());
             case "quotation" -> quotation(papers, file);
