@@ -99,6 +99,9 @@ final class ListsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
+        if (lesson != null && (change == null || change.added == null)) {
+            throw new ProblemException("nothing is added to a lesson", "--lesson", "give it with --add TEXT");
+        }
         List<ListKind> kinds = kinds();
         CourseOverview course = CourseOverview.read(folder.path(), here);
         terminal.leftOut(course.status().unreadable());
@@ -108,8 +111,6 @@ final class ListsCommand implements Callable<Integer> {
                 throw new ProblemException("it is not said which list is meant", "--list", "give one of " + labels());
             }
             change(change, kinds.get(0), lists, course.status().course());
-        } else if (lesson != null) {
-            throw new ProblemException("nothing is added to a lesson", "--lesson", "give it with --add TEXT");
         }
         List<CourseList> shown = new ArrayList<>();
         for (ListKind kind : kinds) {
@@ -156,9 +157,6 @@ final class ListsCommand implements Callable<Integer> {
     }
 
     private void change(Change asked, ListKind kind, CourseLists lists, Course course) throws ProblemException {
-        if (lesson != null && asked.added == null) {
-            throw new ProblemException("nothing is added to a lesson", "--lesson", "give it with --add TEXT");
-        }
         if (asked.ticked != null) {
             lists.tick(kind, item(asked.ticked, kind, lists), true);
         } else if (asked.unticked != null) {
