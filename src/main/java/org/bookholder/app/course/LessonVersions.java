@@ -1,20 +1,18 @@
 package org.bookholder.app.course;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
 import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
+import org.bookholder.course.ExportFiles;
 import org.bookholder.course.FactChecks;
 import org.bookholder.course.FormerNames;
 import org.bookholder.course.Lesson;
@@ -23,15 +21,12 @@ import org.bookholder.course.versions.LessonHistory;
 import org.bookholder.course.versions.LessonHistory.Kind;
 import org.bookholder.course.versions.LessonHistory.Moment;
 import org.bookholder.course.versions.ReadText;
-import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
 /** Tells what became of a lesson: the texts that were read, recordings, edits, films and checks. */
 public final class LessonVersions {
-    private static final List<String> FILMS = List.of(".mp4", ".m4v", ".mov", ".mkv", ".webm", ".mxf");
-
     private final Environment here;
     private final Course course;
     private final Lesson lesson;
@@ -79,7 +74,7 @@ public final class LessonVersions {
             }
             moments.addAll(films(session.folder().resolve("film")));
         }
-        return LessonHistory.of(lesson, changed(lesson.file()), texts, sessions, moments);
+        return LessonHistory.of(lesson, ExportFiles.made(lesson.file()), texts, sessions, moments);
     }
 
     /** The texts with which a session was opened, and those to which they were changed while it ran. */
@@ -132,18 +127,9 @@ public final class LessonVersions {
 
     /** The films of the lesson in a folder, and their checks. */
     private List<Moment> films(Path folder) throws ProblemException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        List<Path> films;
-        try (Stream<Path> entries = Files.list(folder)) {
-            films = entries.filter(this::isFilm).sorted().toList();
-        } catch (IOException e) {
-            throw DiskProblems.reading(folder, e);
-        }
         List<Moment> moments = new ArrayList<>();
-        for (Path film : films) {
-            moments.add(new Moment(changed(film), Kind.FILM, "Film " + film.getFileName()));
+        for (Path film : ExportFiles.in(folder, this::isFilm)) {
+            moments.add(new Moment(ExportFiles.made(film), Kind.FILM, "Film " + film.getFileName()));
             ExportChecks.read(course.folder(), film)
                     .ifPresent(check -> moments.add(new Moment(
                             check.checked(),
@@ -155,17 +141,7 @@ public final class LessonVersions {
     }
 
     private boolean isFilm(Path file) {
-        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-        return Files.isRegularFile(file)
-                && FILMS.stream().anyMatch(name::endsWith)
+        return ExportFiles.isFilm(file)
                 && names.lessonOf(file).filter(lesson::equals).isPresent();
-    }
-
-    private static Instant changed(Path file) throws ProblemException {
-        try {
-            return Files.getLastModifiedTime(file).toInstant();
-        } catch (IOException e) {
-            throw DiskProblems.reading(file, e);
-        }
     }
 }

@@ -1,7 +1,5 @@
 package org.bookholder.course.board;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -11,11 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.bookholder.course.Course;
 import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
+import org.bookholder.course.ExportFiles;
 import org.bookholder.course.FormerNames;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Measured;
@@ -26,7 +23,6 @@ import org.bookholder.script.model.Script;
 
 /** Works out the state of a course from the files in its folder and from its sessions. */
 public final class BoardReader {
-    private static final Pattern FILM = Pattern.compile("(?i)\\.(mp4|m4v|mov|mkv|webm|mxf|avi|mpg|ts)$");
 
     private final Course course;
     private final Map<Lesson, List<RecordedSession>> sessions;
@@ -114,24 +110,13 @@ public final class BoardReader {
         return false;
     }
 
-    private static boolean isFilm(Path file) {
-        return Files.isRegularFile(file) && FILM.matcher(file.toString()).find();
-    }
-
     /** The exported files, the newest first. */
     private static List<Export> exports(Path folder) throws ProblemException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
+        List<Export> found = new ArrayList<>();
+        for (Path file : ExportFiles.in(folder, ExportFiles::isFilm)) {
+            found.add(new Export(file, ExportFiles.made(file)));
         }
-        try (Stream<Path> entries = Files.list(folder)) {
-            List<Export> found = new ArrayList<>();
-            for (Path file : entries.filter(BoardReader::isFilm).toList()) {
-                found.add(new Export(file, Files.getLastModifiedTime(file).toInstant()));
-            }
-            found.sort(Comparator.comparing(Export::made).reversed().thenComparing(Export::file));
-            return found;
-        } catch (IOException e) {
-            throw new ProblemException("the exports cannot be read", folder.toString(), "check its permissions", e);
-        }
+        found.sort(Comparator.comparing(Export::made).reversed().thenComparing(Export::file));
+        return found;
     }
 }

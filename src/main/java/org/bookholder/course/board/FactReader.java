@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.bookholder.course.Course;
+import org.bookholder.course.ExportFiles;
 import org.bookholder.course.FactChecks;
 import org.bookholder.course.FormerNames;
 import org.bookholder.problem.ProblemException;
@@ -76,16 +76,6 @@ final class FactReader {
     }
 
     private static List<Path> captions(Path folder) throws ProblemException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> entries = Files.list(folder)) {
-            return entries.filter(file -> Files.isRegularFile(file)
-                            && CAPTIONS.matcher(file.toString()).find())
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new ProblemException("the exports cannot be read", folder.toString(), "check its permissions", e);
-        }
+        return ExportFiles.in(folder, file -> CAPTIONS.matcher(file.toString()).find());
     }
 }

@@ -1,17 +1,14 @@
 package org.bookholder.course.lists;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.bookholder.course.Course;
+import org.bookholder.course.ExportFiles;
 import org.bookholder.course.Lesson;
-import org.bookholder.files.DiskProblems;
 import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 
@@ -53,20 +50,9 @@ final class LaunchFiles {
 
     /** The files in a course's folder of exports, and in the folder of captions there. */
     static LaunchFiles of(Course course) throws ProblemException {
-        List<Path> files = new ArrayList<>(files(course.exports()));
-        files.addAll(files(course.exports().resolve("captions")));
+        List<Path> files = new ArrayList<>(ExportFiles.in(course.exports(), file -> true));
+        files.addAll(ExportFiles.in(course.exports().resolve("captions"), file -> true));
         return new LaunchFiles(course, files);
-    }
-
-    private static List<Path> files(Path folder) throws ProblemException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> entries = Files.list(folder)) {
-            return entries.filter(Files::isRegularFile).sorted().toList();
-        } catch (IOException e) {
-            throw DiskProblems.reading(folder, e);
-        }
     }
 
     /** A lesson's files of a kind. */

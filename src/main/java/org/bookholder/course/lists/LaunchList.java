@@ -1,7 +1,5 @@
 package org.bookholder.course.lists;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -9,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bookholder.course.Course;
+import org.bookholder.course.ExportFiles;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
 import org.bookholder.course.board.Board;
@@ -16,7 +15,6 @@ import org.bookholder.course.board.LessonStage;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.lists.LaunchFiles.Kind;
 import org.bookholder.course.lists.ListItem.Finding;
-import org.bookholder.files.DiskProblems;
 import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 
@@ -132,20 +130,12 @@ public final class LaunchList {
         Optional<Instant> last = state.recording().last();
         boolean fresh = false;
         for (Path file : found) {
-            fresh |= last.isEmpty() || !changed(file).isBefore(last.get());
+            fresh |= last.isEmpty() || !ExportFiles.made(file).isBefore(last.get());
         }
         String detail = found.isEmpty()
                 ? "no " + state.lesson().name() + ".vtt or .srt lies in exports"
                 : fresh ? names(found) : names(found) + ": older than the last recording";
         item(state.lesson(), CAPTIONS, "Captions", detail, fresh);
-    }
-
-    private static Instant changed(Path file) throws ProblemException {
-        try {
-            return Files.getLastModifiedTime(file).toInstant();
-        } catch (IOException e) {
-            throw DiskProblems.reading(file, e);
-        }
     }
 
     private void item(Lesson lesson, String part, String text, String detail, boolean there) {
