@@ -31,9 +31,7 @@ final class BandFinder {
 
     private final Findings findings;
     private final int rate;
-    private final PowerSpectrum spectrum;
-    private final float[] frame = new float[SIZE];
-    private int filled;
+    private final LoudSpectra frames;
     private int spectra;
     private double low;
     private double middle;
@@ -42,18 +40,12 @@ final class BandFinder {
     BandFinder(int rate, Findings findings) {
         this.rate = rate;
         this.findings = findings;
-        spectrum = new PowerSpectrum(SIZE, rate);
+        frames = new LoudSpectra(SIZE, Math.max(SIZE, rate / SPECTRA_PER_SECOND), rate, LOUD, this::measure);
     }
 
     /** The next sample; full scale is 1. */
     void hear(float sample) {
-        if (filled < SIZE) {
-            frame[filled] = sample;
-        }
-        if (++filled >= Math.max(SIZE, rate / SPECTRA_PER_SECOND)) {
-            filled = 0;
-            measure();
-        }
+        frames.hear(sample);
     }
 
     /** The sound ends. */
@@ -67,15 +59,7 @@ final class BandFinder {
         }
     }
 
-    private void measure() {
-        double power = 0;
-        for (float sample : frame) {
-            power += sample * sample;
-        }
-        if (power < LOUD * SIZE) {
-            return;
-        }
-        spectrum.take(frame);
+    private void measure(PowerSpectrum spectrum) {
         spectra++;
         low += spectrum.between(LOW_HERTZ, HALF_HERTZ);
         middle += spectrum.between(HALF_HERTZ, TELEPHONE_HERTZ);

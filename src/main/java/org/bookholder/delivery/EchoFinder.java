@@ -38,38 +38,24 @@ final class EchoFinder {
     private static final int AROUND = 60;
 
     private final Findings findings;
-    private final PowerSpectrum spectrum;
-    private final float[] frame = new float[SIZE];
+    private final LoudSpectra frames;
     private final double hertz;
     private final double[] logs;
-    private int filled;
     private int spectra;
 
     EchoFinder(int rate, Findings findings) {
         this.findings = findings;
-        spectrum = new PowerSpectrum(SIZE, rate);
+        frames = new LoudSpectra(SIZE, SIZE, rate, LOUD, this::measure);
         hertz = (double) rate / SIZE;
         logs = new double[(int) ((Math.min(TO_HERTZ, 0.45 * rate) - FROM_HERTZ) / hertz)];
     }
 
     /** The next sample; full scale is 1. */
     void hear(float sample) {
-        frame[filled] = sample;
-        if (++filled == SIZE) {
-            filled = 0;
-            measure();
-        }
+        frames.hear(sample);
     }
 
-    private void measure() {
-        double power = 0;
-        for (float sample : frame) {
-            power += sample * sample;
-        }
-        if (power < LOUD * SIZE) {
-            return;
-        }
-        spectrum.take(frame);
+    private void measure(PowerSpectrum spectrum) {
         spectra++;
         int first = (int) (FROM_HERTZ / hertz);
         for (int i = 0; i < logs.length; i++) {

@@ -38,9 +38,7 @@ final class NoiseFinder {
 
     private final Findings findings;
     private final int rate;
-    private final PowerSpectrum spectrum;
-    private final float[] piece = new float[SIZE];
-    private int filled;
+    private final LoudSpectra frames;
     private double sum;
     private int inLevel;
     private double[] levels = new double[4096];
@@ -51,7 +49,7 @@ final class NoiseFinder {
     NoiseFinder(int rate, Findings findings) {
         this.rate = rate;
         this.findings = findings;
-        spectrum = new PowerSpectrum(SIZE, rate);
+        frames = new LoudSpectra(SIZE, SIZE, rate, 0, this::measure);
     }
 
     /** The next sample; full scale is 1. */
@@ -65,17 +63,16 @@ final class NoiseFinder {
             sum = 0;
             inLevel = 0;
         }
-        piece[filled] = sample;
-        if (++filled == SIZE) {
-            filled = 0;
-            spectrum.take(piece);
-            tones = spectra == tones.length ? Arrays.copyOf(tones, 2 * spectra) : tones;
-            tones[spectra++] = measured();
-        }
+        frames.hear(sample);
+    }
+
+    private void measure(PowerSpectrum spectrum) {
+        tones = spectra == tones.length ? Arrays.copyOf(tones, 2 * spectra) : tones;
+        tones[spectra++] = measured(spectrum);
     }
 
     /** For each mains frequency and multiple the mean square of the tone, and that of as wide a band beside it. */
-    private double[] measured() {
+    private static double[] measured(PowerSpectrum spectrum) {
         double[] measured = new double[4 * MULTIPLES];
         for (int i = 0; i < 2 * MULTIPLES; i++) {
             double hertz = hertz(i);
