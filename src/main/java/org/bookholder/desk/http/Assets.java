@@ -43,6 +43,7 @@ final class Assets {
             "rail.js",
             "rooms.js",
             "said.js",
+            "stretch.js",
             "fields.js",
             "inputs.js",
             "options.js",

@@ -1,5 +1,6 @@
 // Hearing a line as it is cut, and its sound with the two places where it is cut, which can be moved.
 
+import { playStretch } from './stretch.js';
 import { el, svg } from './words.js';
 
 /** Shown beside what is used, in seconds. */
@@ -14,7 +15,6 @@ const PATIENCE = 400;
 
 const audio = new Audio();
 audio.preload = 'auto';
-let stopAt = 0;
 let shown = '';
 let piece = null;
 
@@ -37,19 +37,16 @@ export function hear(what) {
   }
   const src = `${what.address}takes/${what.take.number}.wav`;
   if (!audio.src.endsWith(src)) audio.src = src;
-  audio.currentTime = Math.max(0, what.in - what.take.start);
-  stopAt = what.out - what.take.start;
-  audio.play().then(untilEnd, () => {});
+  playStretch(audio, what.in - what.take.start, what.out - what.take.start, moveHead).catch(() => {});
 }
 
-function untilEnd() {
+function moveHead() {
   const head = document.querySelector('#film-wave .playhead');
   if (head && piece) {
     const at = (audio.currentTime + piece.take.start - piece.from) / (piece.to - piece.from);
     head.style.left = `${Math.max(0, Math.min(100, 100 * at))}%`;
   }
-  if (audio.currentTime >= stopAt) audio.pause();
-  if (!audio.paused) requestAnimationFrame(untilEnd);
+  return true;
 }
 
 /** Draws a line's sound; `moved` is called with "IN" or "OUT" and a time when a place was moved. */

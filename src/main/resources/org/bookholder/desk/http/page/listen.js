@@ -3,6 +3,7 @@
 import { act } from './link.js';
 import { byId, clock, el, svg } from './words.js';
 import { inTake, model, takeOf } from './model.js';
+import { playStretch } from './stretch.js';
 
 const BEFORE = 0.8;
 const AFTER = 0.8;
@@ -11,7 +12,6 @@ const NUDGE = 0.02;
 
 const audio = new Audio();
 audio.preload = 'auto';
-let stopAt = 0;
 let piece = null;
 let shownKey = '';
 
@@ -56,19 +56,11 @@ export function hear(attempt) {
   const start = takeOf(attempt.take).start;
   load(attempt);
   heard = attempt;
-  audio.currentTime = Math.max(0, attempt.start - start - BEFORE / 4);
-  stopAt = attempt.end + AFTER / 4 - start;
-  audio.play().then(untilEnd, () => { heard = null; });
+  playStretch(audio, attempt.start - start - BEFORE / 4, attempt.end + AFTER / 4 - start).catch(() => { heard = null; });
 }
 
 /** The attempt that is being heard without a player; null if none. */
 export const heardNow = () => (audio.paused ? null : heard);
-
-function untilEnd() {
-  if (!heard) return;
-  if (audio.currentTime >= stopAt) audio.pause();
-  if (!audio.paused) requestAnimationFrame(untilEnd);
-}
 
 const share = (at) => (100 * (at - piece.from)) / (piece.to - piece.from);
 
@@ -166,9 +158,8 @@ export function play(from) {
   heard = null;
   load(piece.attempt);
   const start = takeOf(piece.attempt.take).start;
-  audio.currentTime = Math.max(0, (from ?? Math.max(piece.from, piece.start - BEFORE)) - start);
-  stopAt = Math.min(piece.to, piece.end + AFTER) - start;
-  audio.play().then(tick, () => {});
+  playStretch(audio, (from ?? Math.max(piece.from, piece.start - BEFORE)) - start, Math.min(piece.to, piece.end + AFTER) - start, moveHead)
+    .catch(() => {});
 }
 
 export function playOrPause() {
@@ -180,11 +171,11 @@ export function silence() {
   audio.pause();
 }
 
-function tick() {
+/** Moves the playhead; false if there is none any more. */
+function moveHead() {
   const head = byId('playhead');
-  if (!piece || !head) return;
+  if (!piece || !head) return false;
   const at = audio.currentTime + takeOf(piece.attempt.take).start;
   head.style.left = `${Math.max(0, Math.min(100, share(at)))}%`;
-  if (audio.currentTime >= stopAt) audio.pause();
-  if (!audio.paused) requestAnimationFrame(tick);
+  return true;
 }

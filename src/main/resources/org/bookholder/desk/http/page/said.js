@@ -1,11 +1,11 @@
 // How numbers and the like are said in the course: what was chosen and what was heard, to be heard again and changed.
 
+import { playStretch } from './stretch.js';
 import { count, el } from './words.js';
 
 const MOST = 60;
 
 let audio = null;
-let stopAt = 0;
 
 /** What was chosen or heard for a written word; the list of the course has the most likely first. */
 export const sayingOf = (look, written) =>
@@ -17,14 +17,7 @@ function hear({ address, take, from, to }) {
   const src = `${address}takes/${take}.wav`;
   if (!audio.src.endsWith(src)) audio.src = src;
   // A little around it, so that a short word is understood.
-  audio.currentTime = Math.max(0, from - 0.3);
-  stopAt = to + 0.3;
-  audio.play().then(untilEnd, () => {});
-}
-
-function untilEnd() {
-  if (audio.currentTime >= stopAt) audio.pause();
-  if (!audio.paused) requestAnimationFrame(untilEnd);
+  playStretch(audio, from - 0.3, to + 0.3).catch(() => {});
 }
 
 /** A button that plays it; nothing where it was not recorded. */
