@@ -26,8 +26,8 @@ public final class TroubleText {
             case NOT_RECORDED -> "The sound is not being saved (" + detail + "); it is kept and tried again.";
             case BEHIND -> "The text follows your voice late: this machine is busy. Close other programs.";
             case HEARD_BADLY ->
-                "I understand only " + detail
-                        + " of 100 words. Lost lines are still found; whether each word is right, listen yourself.";
+                "Only " + detail
+                        + " of 100 words are understood. Lost lines are still found; listen yourself whether each word is right.";
             case EAR_RESTARTS -> "Your voice is not heard for a moment: speech recognition failed and starts again.";
             case EAR_LOST -> "Speech recognition has failed; move the text by hand. The recording goes on.";
             case CHECK_RESTARTS -> "Checking your words failed and starts again.";
