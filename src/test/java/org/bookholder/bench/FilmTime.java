@@ -101,7 +101,8 @@ public final class FilmTime {
         Path out = folder.resolve(draft ? "plain-draft.mp4" : "plain.mp4");
         long begun = System.nanoTime();
         run(command(
-                FfmpegProgram.path() + " -v error -i " + camera + " -frames:v " + CLIPS * FRAMES + " -vf " + scale + " "
+                FfmpegProgram.path() + " -v error -y -i " + camera + " -frames:v " + CLIPS * FRAMES + " -vf " + scale
+                        + " "
                         + String.join(" ", format.picture().arguments()) + " -b:v " + format.pictureKbps()
                         + "k -c:a aac -shortest",
                 out));
