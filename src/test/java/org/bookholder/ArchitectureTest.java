@@ -118,7 +118,7 @@ final class ArchitectureTest {
             entry("org.jtransforms..", ROOT + ".footage"),
             entry("org.apache.commons.csv..", ROOT + ".handoff"),
             entry("org.apache.pdfbox..", ROOT + ".handoff.pdf|" + ROOT + ".script.source"),
-            entry("com.github.difflib..", ROOT + ".session"),
+            entry("com.github.difflib..", ROOT + ".session|" + ROOT + ".script.source"),
             entry("org.eclipse.jetty..", ROOT + ".desk.http"),
             entry("org.slf4j..", ROOT + ".desk.http"),
             entry("java.sql..", ROOT + ".journal.sqlite"),

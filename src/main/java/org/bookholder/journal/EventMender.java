@@ -151,9 +151,7 @@ final class EventMender {
         }
         SessionState state;
         try {
-            String source = opened.get().source();
-            state = Session.begin(
-                    ScriptReader.parse(opened.get().scriptText(), source, Format.of(source)), FatigueLimits.defaults());
+            state = Session.begin(opened.get().script(), FatigueLimits.defaults());
         } catch (ProblemException noScript) {
             return;
         }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.source.Revision;
 import org.bookholder.runtime.take.TakeStarter;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
@@ -74,9 +75,9 @@ final class TextRevision {
     }
 
     private void use(Revision revision) {
-        Renumbering lines =
-                Renumbering.between(recorder.state().script(), revision.script().script());
-        recorder.enter(new SessionEvent.TextChanged(takes.now(), revision.text()));
+        Script script = revision.script().script();
+        Renumbering lines = Renumbering.between(recorder.state().script(), script);
+        recorder.enter(SessionEvent.TextChanged.to(takes.now(), script, revision.text()));
         forgetTroubles();
         takes.textChanged(lines);
         starter.use(revision.script());

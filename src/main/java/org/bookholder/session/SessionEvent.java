@@ -11,6 +11,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptSettings;
+import org.bookholder.script.source.RecordedLines;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.timing.StreamTime;
@@ -36,8 +37,29 @@ public sealed interface SessionEvent {
      * @param title the lesson's title
      * @param source the script's file, as given
      * @param scriptText the script's text, so that the session can be read without the file
+     * @param lines into which lines it was divided, which a later version of the program may do in another way
      */
-    record Opened(StreamTime at, Instant when, String title, String source, String scriptText) implements SessionEvent {
+    record Opened(StreamTime at, Instant when, String title, String source, String scriptText, RecordedLines lines)
+            implements SessionEvent {
+        /** As earlier versions stored it: the text is divided as it is today. */
+        public Opened(StreamTime at, Instant when, String title, String source, String scriptText) {
+            this(at, when, title, source, scriptText, RecordedLines.UNKNOWN);
+        }
+
+        /** The opening of a session with a script. */
+        public static Opened of(StreamTime at, Instant when, Script script, String scriptText) {
+            return new Opened(at, when, script.title(), script.source(), scriptText, RecordedLines.of(script));
+        }
+
+        /**
+         * The script with the lines that were read.
+         *
+         * @throws ProblemException if this version cannot read the text
+         */
+        public Script script() throws ProblemException {
+            return lines.in(ScriptReader.parse(scriptText, source, Format.of(source)));
+        }
+
         @Override
         public void to(SessionEventHandler handler) {
             handler.opened(this);
@@ -70,13 +92,34 @@ public sealed interface SessionEvent {
      *
      * @param at audio captured so far
      * @param scriptText the new text, in the same markup and from the same source as before
+     * @param lines into which lines it was divided
      */
-    record TextChanged(StreamTime at, String scriptText) implements SessionEvent {
-        /** Parses the text. It always parses, because only a valid text becomes an event. What others aim at stays. */
+    record TextChanged(StreamTime at, String scriptText, RecordedLines lines) implements SessionEvent {
+        /** As earlier versions stored it: the text is divided as it is today. */
+        public TextChanged(StreamTime at, String scriptText) {
+            this(at, scriptText, RecordedLines.UNKNOWN);
+        }
+
+        /** A change to the text of {@code script}. */
+        public static TextChanged to(StreamTime at, Script script, String scriptText) {
+            return new TextChanged(at, scriptText, RecordedLines.of(script));
+        }
+
+        /**
+         * The new script with the lines that were read.
+         *
+         * @param source where the session's script came from
+         * @throws ProblemException if this version cannot read the text
+         */
+        public Script script(String source) throws ProblemException {
+            return lines.in(ScriptReader.parse(scriptText, source, Format.of(source)));
+        }
+
+        /** The new script; its text can be read, because only a valid one becomes an event. What others aim at stays. */
         Script script(Script before) {
             ScriptSettings then = before.settings();
             try {
-                Script now = ScriptReader.parse(scriptText, before.source(), Format.of(before.source()));
+                Script now = script(before.source());
                 return now.with(now.settings().aimed(then.targetPace(), then.paceSource()));
             } catch (ProblemException e) {
                 throw new IllegalArgumentException("scriptText must be a script's: " + e.getMessage(), e);

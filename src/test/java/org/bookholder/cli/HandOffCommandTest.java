@@ -15,6 +15,7 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.source.RecordedLines;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
 import org.bookholder.testing.ChildJvm;
@@ -68,6 +69,28 @@ final class HandOffCommandTest {
                 .isEqualTo(2);
         assertThat(program.err()).containsPattern("take-001.wav: the recording of take 1 is missing; leave ");
         assertThat(folder.resolve("sound").toFile().list()).isNullOrEmpty();
+    }
+
+    /** A version that made one line of two sentences wrote this. */
+    @Test
+    void theLinesOfAnOlderVersionAreHandedOffAsTheyWereRead() throws Exception {
+        String text = "Hello, and welcome. This is a wheel.\n\nToday we look at one tired wheel.\n";
+        RecordedLines lines = new RecordedLines(List.of(
+                List.of("Hello,", "and", "welcome.", "This", "is", "a", "wheel."),
+                List.of("Today", "we", "look", "at", "one", "tired", "wheel.")));
+        keep(List.of(
+                new SessionEvent.Opened(s(0), MORNING, "Lesson", "lesson.md", text, lines),
+                READ.get(1),
+                READ.get(2),
+                new SessionEvent.TakeSettled(
+                        s(9), 1, List.of(complete(1, 1, 1, 7, 1, 4), complete(1, 2, 2, 7, 5, 8)), List.of())));
+        assertThat(program.run("handoff", session.toString(), "--only", "captions"))
+                .as(program.err())
+                .isZero();
+        assertThat(Files.readString(session.resolve("handoff/lesson-transcript.txt")))
+                .contains("Hello, and welcome. This is a wheel.", "Today we look at one tired wheel.")
+                .doesNotContain("not read");
+        assertThat(program.out()).contains(", 0 gaps, ");
     }
 
     @Test

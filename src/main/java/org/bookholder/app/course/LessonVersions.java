@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
 import org.bookholder.course.EditingProgress;
@@ -88,13 +87,13 @@ public final class LessonVersions {
                 clock = opened.when();
                 from = opened.at();
                 source = opened.source();
-                texts.add(new ReadText(clock, ScriptFile.parse(opened.scriptText(), source)));
+                texts.add(new ReadText(clock, opened.script()));
             } else if (event instanceof SessionEvent.TakeStarted started) {
                 clock = started.when();
                 from = started.at();
             } else if (event instanceof SessionEvent.TextChanged changed) {
                 Instant when = clock.plus(changed.at().since(from).toDuration());
-                texts.add(new ReadText(when, ScriptFile.parse(changed.scriptText(), source)));
+                texts.add(new ReadText(when, changed.script(source)));
             }
         }
         return texts;

@@ -9,7 +9,6 @@ import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.Overflows;
-import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.SecondPlace;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.journal.ReadRightNotes;
@@ -64,7 +63,7 @@ public final class ReviewSession implements AutoCloseable {
             SessionEvent.Opened opened = Replay.firstOpened(events)
                     .orElseThrow(() -> new ProblemException(
                             "nothing was read in this session yet", place.toString(), "name another session"));
-            Script script = ScriptFile.parse(opened.scriptText(), opened.source());
+            Script script = opened.script();
             ReplayedSession past = ReplayedSession.of(script, BreakLimits.of(here), events);
             SecondPlace second = new SecondPlace(here, folder);
             Review review = new Review(

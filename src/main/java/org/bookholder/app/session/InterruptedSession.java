@@ -40,7 +40,7 @@ public final class InterruptedSession {
                 && SpeakerChoice.of(text)
                         .names()
                         .equals(SpeakerChoice.of(lesson.text()).names())
-                && MendedScript.of(ScriptFile.parse(text, source), lesson.script())
+                && MendedScript.of(ScriptFile.parse(text, source), lesson.script(), false)
                         .alike();
     }
 }

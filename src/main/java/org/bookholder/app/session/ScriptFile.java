@@ -35,7 +35,7 @@ public record ScriptFile(Script script, String text) {
 
     /** The event that opens a session with this script at {@code when}, at position {@code at} in its audio. */
     public SessionEvent.Opened opened(StreamTime at, Instant when) {
-        return new SessionEvent.Opened(at, when, script.title(), script.source(), text);
+        return SessionEvent.Opened.of(at, when, script, text);
     }
 
     /** Parses a text that was valid before; the source's name determines the markup. */

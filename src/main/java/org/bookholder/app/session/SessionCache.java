@@ -13,6 +13,7 @@ import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.source.RecordedLines;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
@@ -51,7 +52,7 @@ public final class SessionCache {
         }
     }
 
-    private record ScriptText(String text, String source) {}
+    private record ScriptText(String text, String source, RecordedLines lines) {}
 
     /** Told of the progress while sessions are read, which takes seconds if there are hundreds. */
     @FunctionalInterface
@@ -118,10 +119,10 @@ public final class SessionCache {
     }
 
     private Script script(SessionEvent.Opened opened) throws ProblemException {
-        ScriptText text = new ScriptText(opened.scriptText(), opened.source());
+        ScriptText text = new ScriptText(opened.scriptText(), opened.source(), opened.lines());
         Script known = scripts.get(text);
         if (known == null) {
-            known = StoredSession.script(opened);
+            known = opened.script();
             scripts.put(text, known);
         }
         return known;

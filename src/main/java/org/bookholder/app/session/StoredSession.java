@@ -46,7 +46,7 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
             folder.damage().ifPresent(here.warnings()::of);
             Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
             if (opened.isPresent()) {
-                Script script = script(opened.get());
+                Script script = opened.get().script();
                 if (wanted.test(script)) {
                     return Optional.of(new StoredSession(folder, events, state(here, script, events)));
                 }
@@ -57,11 +57,6 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
             folder.close();
             throw e;
         }
-    }
-
-    /** The script that a session was opened with. */
-    static Script script(SessionEvent.Opened opened) throws ProblemException {
-        return ScriptFile.parse(opened.scriptText(), opened.source());
     }
 
     static SessionState state(Environment here, Script script, List<SessionEvent> events) throws ProblemException {

@@ -125,6 +125,7 @@ public final class EventCodec {
                 .addModule(new TimeModule())
                 .addModule(new TakeEndModule())
                 .addModule(new WordTimeModule())
+                .addModule(new RecordedLinesModule())
                 .addMixIn(SessionEvent.class, Kind.class)
                 .addMixIn(Remark.class, Kind.class)
                 .addMixIn(FilmChange.class, Kind.class)

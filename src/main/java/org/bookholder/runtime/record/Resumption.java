@@ -13,6 +13,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.TakeAudio;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.source.RecordedLines;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.PickupRound;
@@ -28,8 +29,8 @@ public final class Resumption {
 
     /**
      * Replays the session in {@code folder}. An interrupted take is first ended in the journal, at the end of its
-     * recording. If the script was changed since, the change is entered next, as while a session runs: lines with the same
-     * words keep their notes.
+     * recording. If the script was changed since, or this version of the program divides it into other lines, that is
+     * entered next, as while a session runs: lines with the same words keep their notes.
      *
      * @param script the script to continue with
      * @param scriptText its text
@@ -46,8 +47,9 @@ public final class Resumption {
         List<SessionEvent> events = folder.events();
         ReplayedSession past = ReplayedSession.of(firstScript(events, script, scriptText), limits, events);
         Optional<MendedScript> mended = Optional.empty();
-        if (!Replay.lastText(events).orElse(scriptText).equals(scriptText)) {
-            mended = Optional.of(MendedScript.of(past.state().script(), script));
+        boolean sameText = Replay.lastText(events).orElse(scriptText).equals(scriptText);
+        if (!sameText || !RecordedLines.of(past.state().script()).equals(RecordedLines.of(script))) {
+            mended = Optional.of(MendedScript.of(past.state().script(), script, sameText));
             checkSameLesson(folder, events, script, mended.get());
         }
         if (past.state().takes().rolling()) {
@@ -57,7 +59,7 @@ public final class Resumption {
                     ended(folder, past.state().takes().last(), past.state().now()));
         }
         if (mended.isPresent()) {
-            past = enter(folder, past, new SessionEvent.TextChanged(past.state().now(), scriptText));
+            past = enter(folder, past, SessionEvent.TextChanged.to(past.state().now(), script, scriptText));
             changed.accept(mended.get());
         }
         return past;
@@ -115,14 +117,17 @@ public final class Resumption {
         return line > state.lines().count() ? ReadingPosition.START : new ReadingPosition(line, 1);
     }
 
-    /** The script with which the session began: {@code script}, unless its text has changed since. */
+    /** The script with which the session began, with the lines that were read: {@code script}, unless its text has changed since. */
     private static Script firstScript(List<SessionEvent> events, Script script, String scriptText)
             throws ProblemException {
         Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
-        if (opened.isEmpty() || opened.get().scriptText().equals(scriptText)) {
+        if (opened.isEmpty()) {
             return script;
         }
-        return ScriptReader.parse(opened.get().scriptText(), script.source(), Format.of(script.source()));
+        String text = opened.get().scriptText();
+        boolean same = text.equals(scriptText);
+        Script today = same ? script : ScriptReader.parse(text, script.source(), Format.of(script.source()));
+        return opened.get().lines().in(today);
     }
 
     private static SessionEvent ended(SessionFolder folder, Take take, StreamTime seen) {

@@ -23,11 +23,8 @@ import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.runtime.take.FollowEntries;
 import org.bookholder.runtime.take.SpoiledLines;
 import org.bookholder.script.model.PreparedScript;
-import org.bookholder.script.model.Script;
 import org.bookholder.script.model.SpokenHabits;
 import org.bookholder.script.pronounce.ScriptPreparer;
-import org.bookholder.script.source.ScriptReader;
-import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -94,8 +91,8 @@ public final class SessionRecovery {
             return List.of();
         }
         SessionEvent.Opened opened = Replay.firstOpened(events).orElseThrow();
-        Script script = ScriptReader.parse(opened.scriptText(), opened.source(), Format.of(opened.source()));
-        SessionState before = ReplayedSession.of(script, limits, events).state();
+        SessionState before =
+                ReplayedSession.of(opened.script(), limits, events).state();
         SessionRecovery recovery = new SessionRecovery(folder, ears, habits, before, takes);
         recovery.settle(progress);
         return List.copyOf(recovery.troubles);

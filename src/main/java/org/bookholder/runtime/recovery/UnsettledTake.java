@@ -10,8 +10,6 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.journal.Replay;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
-import org.bookholder.script.source.ScriptReader;
-import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
@@ -56,7 +54,7 @@ record UnsettledTake(
             return List.of();
         }
         String source = opened.get().source();
-        Script script = parse(opened.get().scriptText(), source);
+        Script script = opened.get().script();
         Map<Integer, Builder> open = new LinkedHashMap<>();
         Builder last = null;
         for (SessionEvent event : events) {
@@ -66,7 +64,7 @@ record UnsettledTake(
             } else if (event instanceof SessionEvent.TakeSettled settled) {
                 open.remove(settled.take());
             } else if (event instanceof SessionEvent.TextChanged changed) {
-                Script next = parse(changed.scriptText(), source);
+                Script next = changed.script(source);
                 Renumbering lines = Renumbering.between(script, next);
                 open.values().forEach(take -> take.changes.add(lines));
                 script = next;
@@ -76,10 +74,6 @@ record UnsettledTake(
             }
         }
         return open.values().stream().map(Builder::build).toList();
-    }
-
-    private static Script parse(String text, String source) throws ProblemException {
-        return ScriptReader.parse(text, source, Format.of(source));
     }
 
     int number() {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.time.Instant;
+import java.util.List;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.source.RecordedLines;
 import org.bookholder.session.FilmChange;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
@@ -64,6 +66,37 @@ final class EventCodecTest {
                 new SessionEvent.TakeEnded(StreamTime.ofSeconds(1), 2, Instant.parse("2026-01-02T03:04:05.6Z"), end);
         assertThat(EventCodec.decode(text, "test")).isEqualTo(event);
         assertThat(EventCodec.decode(EventCodec.encode(event), "test")).isEqualTo(event);
+    }
+
+    @Test
+    void aTextIsStoredWithItsLinesAndReadWithoutThemToo() throws ProblemException {
+        String opened = "{\"type\":\"opened\",\"at\":0,\"when\":\"2026-01-02T03:04:05Z\",\"title\":\"Hive\","
+                + "\"source\":\"hive.md\",\"scriptText\":\"A hive.\"";
+        RecordedLines lines = new RecordedLines(List.of(List.of("A", "hive.")));
+        SessionEvent.Opened old = new SessionEvent.Opened(
+                StreamTime.ZERO, Instant.parse("2026-01-02T03:04:05Z"), "Hive", "hive.md", "A hive.");
+        SessionEvent now = new SessionEvent.Opened(old.at(), old.when(), "Hive", "hive.md", "A hive.", lines);
+        assertThat(EventCodec.decode(opened + "}", "test")).isEqualTo(old);
+        assertThat(EventCodec.encode(now)).isEqualTo(opened + ",\"lines\":{\"words\":[[\"A\",\"hive.\"]]}}");
+        assertThat(EventCodec.decode(EventCodec.encode(now), "test")).isEqualTo(now);
+
+        String changed = "{\"type\":\"text-changed\",\"at\":7,\"scriptText\":\"A hive.\"";
+        SessionEvent change = new SessionEvent.TextChanged(new StreamTime(7), "A hive.", lines);
+        assertThat(EventCodec.decode(changed + "}", "test"))
+                .isEqualTo(new SessionEvent.TextChanged(new StreamTime(7), "A hive."));
+        assertThat(EventCodec.decode(EventCodec.encode(change), "test")).isEqualTo(change);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"type\":\"text-changed\",\"at\":7}",
+                "{\"type\":\"text-changed\",\"at\":7,\"scriptText\":null}",
+                "{\"type\":\"text-changed\",\"at\":7,\"scriptText\":\"a\",\"lines\":{\"words\":[7]}}",
+                "{\"type\":\"opened\",\"at\":0,\"title\":\"Hive\",\"source\":\"hive.md\",\"scriptText\":\"a\"}"
+            })
+    void aTextWithoutWhatBelongsToItIsReported(String text) {
+        assertThatExceptionOfType(ProblemException.class).isThrownBy(() -> EventCodec.decode(text, "test"));
     }
 
     @Test

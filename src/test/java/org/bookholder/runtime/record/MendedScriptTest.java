@@ -29,6 +29,7 @@ final class MendedScriptTest {
     }
 
     private static MendedScript mended(String... now) {
-        return MendedScript.of(Scripts.of("One hub.", "Two rims.", "Three spokes.", "Four tyres."), Scripts.of(now));
+        return MendedScript.of(
+                Scripts.of("One hub.", "Two rims.", "Three spokes.", "Four tyres."), Scripts.of(now), false);
     }
 }
