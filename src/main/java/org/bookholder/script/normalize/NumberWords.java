@@ -121,9 +121,9 @@ public final class NumberWords {
         return pairs(digits.charAt(0) - '0', Integer.parseInt(digits.substring(1)));
     }
 
-    /** A number of three digits as "two fifty", four as "twelve fifty"; any other in full. */
+    /** A number of three digits as "two fifty", four as "twelve fifty"; any other, also one with a point or commas, in full. */
     SpokenForms shortened(String digits) {
-        boolean paired = digits.length() > 2 && digits.charAt(0) != '0' && !digits.endsWith("00");
+        boolean paired = digits.matches("[1-9]\\d{2,3}") && !digits.endsWith("00");
         return paired
                 ? SpokenForms.of(pairs(Integer.parseInt(digits) / 100, Integer.parseInt(digits) % 100))
                 : counted(digits).preferred();

@@ -98,6 +98,8 @@ final class SpokenFormsTest {
                 "-5 | minus five",
                 "10–12 kg | ten to twelve kilograms",
                 "1920x1080 | nineteen twenty by ten eighty",
+                "8x4.5 | eight by four point five",
+                "2,400x1,200 | two thousand four hundred by one thousand two hundred",
                 "16:9 | sixteen by nine",
                 "f/2.8 | f two point eight",
                 "$5-a-day | five dollars a day",
