@@ -58,6 +58,11 @@ final class MarkedSourceLine {
         return null;
     }
 
+    /** Whether the author gave a spoken form anywhere in it. */
+    boolean hasSaid() {
+        return !said.isEmpty();
+    }
+
     /** Whether this index is inside a place with a given spoken form, so that the text must not be split there. */
     boolean isInsideSaid(int index) {
         return said.stream().anyMatch(one -> one.start < index && index < one.end);

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The speakers whose names stand before their lines: "HOST: Welcome", "Guest - Thank you". A part such as "Host" is
  * always a speaker. A name in capitals is one if it stands before several lines, any other name if, besides, somebody
- * else speaks; so "Note: keep it level" and "USB: a plug" stay spoken. Several may speak at once: "HOST & GUEST: Goodbye",
+ * else speaks; so "Note: keep it level" and "USB: a plug" stay spoken. Nor are {@link ProductionCues} names. Several may speak at once: "HOST & GUEST: Goodbye",
  * "ALL: Goodbye".
  */
 final class Speakers {
@@ -89,7 +89,9 @@ final class Speakers {
             Matcher bracketed = BRACKETED.matcher(start);
             boolean remark = bracketed.find() && !hasColon(bracketed);
             Matcher label = LABEL.matcher(bracketed.replaceFirst("$1:"));
-            if (label.lookingAt() && (remark ? speakers.isNamed(label) : speakers.mayBe(label))) {
+            if (!ProductionCues.isCue(start)
+                    && label.lookingAt()
+                    && (remark ? speakers.isNamed(label) : speakers.mayBe(label))) {
                 String name = label.group("name");
                 speakers.counts.merge(key(name), 1, Integer::sum);
                 if (name.equals(name.toUpperCase(Locale.ROOT)) && name.length() > 1) {

@@ -9,8 +9,8 @@ import org.bookholder.script.model.LeftOut;
 
 /**
  * Takes out of a source line what is meant for the presenter's eyes: remarks in square brackets anywhere, a line that
- * stands in round brackets as a whole, and the usual cues, such as "(beat)", within a line. Other text in round brackets
- * is read aloud.
+ * stands in round brackets as a whole, and the usual cues, such as "(beat)", within a line; and lines that are cues for those who
+ * shoot and cut. Other text in round brackets is read aloud.
  *
  * @param spoken what stays
  * @param remarks what was taken out, in order
@@ -87,6 +87,9 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
             Matcher whole = ROUND.matcher(text);
             if (whole.matches() && !whole.group(1).isBlank()) {
                 return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, whole.group(1))), List.of());
+            }
+            if (!line.hasSaid() && ProductionCues.isCue(line.plain())) {
+                return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, text)), List.of());
             }
             for (int at = 0; at < text.length(); at++) {
                 if (line.isInsideSaid(at)) {

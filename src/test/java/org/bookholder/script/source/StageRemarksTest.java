@@ -14,6 +14,7 @@ import org.bookholder.script.source.ScriptReader.Format;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stage directions, speakers' names, lists and symbols, as they stand in scripts; common practice. */
 class StageRemarksTest {
@@ -52,6 +53,78 @@ class StageRemarksTest {
                         "> point at it",
                         "> pause",
                         "Keep the jar shut, and (this is said) wait a little.");
+    }
+
+    /** Cues as scripts for camera have them; common practice. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "VISUAL: Diagram of the wheel",
+                "Visual: diagram of the wheel",
+                "SFX: a bell",
+                "SFX 2: a bell",
+                "B-roll: the yard at dawn",
+                "MUSIC swells; SFX: chime",
+                "MUSIC: soft, under",
+                "CUT TO:",
+                "CUT TO: the yard",
+                "FADE IN:",
+                "FADE TO BLACK.",
+                "INT. WORKSHOP - DAY",
+                "Slide 3: Tools",
+                "SLIDE 3",
+                "Scene 2 - the yard",
+                "Duration: 40 seconds",
+                "Running time: 5:20",
+                "LOWER THIRD: Ada, wheelwright",
+                "On-screen text: three spokes",
+                "DEMO: turn the wheel",
+                "TITLE CARD: The hub"
+            })
+    void aCueForThoseWhoShootAndCutIsShownAndNotSpoken(String cue) throws ProblemException {
+        assertThat(shown("Take the wheel.\n\n" + cue + "\n\nTurn it.", Format.PLAIN_TEXT))
+                .containsExactly("Take the wheel.", "> " + cue, "Turn it.");
+        assertThat(shown("Take the wheel.\n\n**" + cue + "**\nTurn it.", Format.MARKDOWN))
+                .containsExactly("Take the wheel.", "> " + cue, "Turn it.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Demo: turn the wheel.",
+                "Animation: pictures that move.",
+                "Music: it is everywhere.",
+                "Slide 3 shows the hub.",
+                "Scene two is next.",
+                "Cut to the line, then stop.",
+                "Visual checks come first.",
+                "Note: keep it level.",
+                "The duration: forty seconds.",
+                "MUSIC is loud. Turn it down.",
+                "Action!",
+                "SET the dial."
+            })
+    void aSentenceThatOnlyLooksLikeACueIsSpoken(String text) throws ProblemException {
+        assertThat(shown("Take the wheel.\n\n" + text, Format.PLAIN_TEXT)).noneMatch(shown -> shown.startsWith("> "));
+    }
+
+    @Test
+    void aCueIsNoSpeakerHoweverOftenItStandsThere() throws ProblemException {
+        assertThat(shown("""
+            VISUAL: the hub
+
+            HOST: Look here.
+
+            VISUAL: the rim
+
+            HOST: And here.
+            """, Format.PLAIN_TEXT))
+                .containsExactly("> VISUAL: the hub", "> HOST", "Look here.", "> VISUAL: the rim", "And here.");
+    }
+
+    @Test
+    void aCueToWhichTheAuthorGivesASpokenFormIsSpoken() throws ProblemException {
+        assertThat(shown("[Slide 3](say:slide three): tools.", Format.MARKDOWN)).containsExactly("Slide 3: tools.");
     }
 
     @ParameterizedTest
