@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.journal.SessionLocks;
+import org.bookholder.runtime.stage.Helpers;
 
 /** Gets the environment of the process from the machine: clock, time zone and the user's folders. */
 final class Machine {
@@ -26,6 +27,7 @@ final class Machine {
                 settingsFolder(system, userHome, variables),
                 new SessionLocks(),
                 new Warnings(unheard -> {}),
+                Helpers.ofThisMachine(),
                 new Installed.OnThisMachine());
     }
 

@@ -27,11 +27,6 @@ import picocli.CommandLine.Parameters;
             "Running times are at the target pace and at your own."
         })
 final class TimeCommand implements Callable<Integer> {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .addModule(new Jdk8Module())
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .build();
-
     private final Environment here;
     private final Terminal terminal;
 
@@ -58,7 +53,12 @@ final class TimeCommand implements Callable<Integer> {
                 Objects.requireNonNull(place), speakers.names(), new TargetPaces(here, presenter.name()), here);
         terminal.leftOut(times.unreadable());
         if (json) {
-            terminal.out().println(MAPPER.writeValueAsString(times.lessons()));
+            // Made only here: every start of the program makes all its commands.
+            JsonMapper mapper = JsonMapper.builder()
+                    .addModule(new Jdk8Module())
+                    .enable(SerializationFeature.INDENT_OUTPUT)
+                    .build();
+            terminal.out().println(mapper.writeValueAsString(times.lessons()));
         } else {
             TimeText.of(times.course(), times.lessons(), times.measured(), times.wordsChecked())
                     .forEach(terminal.out()::println);

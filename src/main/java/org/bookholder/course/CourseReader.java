@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import org.bookholder.files.FileNames;
+import org.bookholder.files.SideBySide;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.source.ScriptReader;
@@ -29,15 +30,33 @@ public final class CourseReader {
     private final CourseSettings settings;
     private final boolean leavesOut;
     private final LessonScripts.Source scripts;
+    private final SideBySide sideBySide;
+    private final List<Entry> entries = new ArrayList<>();
     private final List<CourseModule> modules = new ArrayList<>();
     private final List<Lesson> lessons = new ArrayList<>();
     private final List<UnreadableLesson> unreadable = new ArrayList<>();
 
-    private CourseReader(Path folder, CourseSettings settings, boolean leavesOut, LessonScripts.Source scripts) {
+    /**
+     * A script that is a lesson.
+     *
+     * @param where it is named so, for messages
+     */
+    private record Entry(Path file, LessonKind kind, Optional<CourseModule> module, String where) {}
+
+    /** A script, or why there is none. */
+    private record Parsed(Optional<Script> script, Optional<ProblemException> problem) {}
+
+    private CourseReader(
+            Path folder,
+            CourseSettings settings,
+            boolean leavesOut,
+            LessonScripts.Source scripts,
+            SideBySide sideBySide) {
         this.folder = folder;
         this.settings = settings;
         this.leavesOut = leavesOut;
         this.scripts = scripts;
+        this.sideBySide = sideBySide;
     }
 
     /**
@@ -47,7 +66,7 @@ public final class CourseReader {
      *     in {@code course.yaml} or in a script must be fixed
      */
     public static Course read(Path folder) throws ProblemException {
-        return read(folder, false, ScriptReader::read);
+        return read(folder, false, ScriptReader::read, SideBySide.ONE_BY_ONE);
     }
 
     /**
@@ -55,17 +74,18 @@ public final class CourseReader {
      * if none can be read.
      */
     public static Course readable(Path folder) throws ProblemException {
-        return read(folder, true, ScriptReader::read);
+        return read(folder, true, ScriptReader::read, SideBySide.ONE_BY_ONE);
     }
 
-    /** The same for those who look at a course again and again. */
+    /** The same, with the scripts that are known already; those of now are known from then on. */
     public static Course readable(Path folder, LessonScripts scripts) throws ProblemException {
-        Course course = read(folder, true, scripts::read);
+        Course course = read(folder, true, scripts::read, scripts.sideBySide());
         scripts.keep(course.lessons());
         return course;
     }
 
-    private static Course read(Path folder, boolean leavesOut, LessonScripts.Source scripts) throws ProblemException {
+    private static Course read(Path folder, boolean leavesOut, LessonScripts.Source scripts, SideBySide sideBySide)
+            throws ProblemException {
         if (!Files.isDirectory(folder)) {
             boolean there = Files.exists(folder);
             throw new ProblemException(
@@ -74,7 +94,7 @@ public final class CourseReader {
                     "name the folder with the course's scripts");
         }
         CourseSettings settings = CourseSettings.read(folder);
-        return new CourseReader(folder, settings, leavesOut, scripts).course();
+        return new CourseReader(folder, settings, leavesOut, scripts, sideBySide).course();
     }
 
     /**
@@ -118,6 +138,10 @@ public final class CourseReader {
         } else {
             found();
         }
+        List<Parsed> parsed = sideBySide.each(entries, this::parsed);
+        for (int i = 0; i < entries.size(); i++) {
+            add(i + 1, entries.get(i), parsed.get(i));
+        }
         if (lessons.isEmpty()) {
             UnreadableLesson first = unreadable.get(0);
             throw new ProblemException(
@@ -160,7 +184,7 @@ public final class CourseReader {
             add(file, kinds, Optional.empty());
         }
         boolean isCourse = Files.exists(folder.resolve(Course.FILE));
-        if (lessons.size() + unreadable.size() == 0 && isCourse) {
+        if (entries.isEmpty() && isCourse) {
             for (Path inner : ScriptFolder.modules(folder)) {
                 Optional<CourseModule> module = Optional.of(module(ScriptFolder.title(inner)));
                 for (Path file : ScriptFolder.scripts(inner)) {
@@ -168,7 +192,7 @@ public final class CourseReader {
                 }
             }
         }
-        if (lessons.size() + unreadable.size() == 0) {
+        if (entries.isEmpty()) {
             throw new ProblemException(
                     "the folder holds no script", folder.toString(), "put lessons into it as .md, .txt or .docx files");
         }
@@ -180,9 +204,9 @@ public final class CourseReader {
         return module;
     }
 
-    private void add(Path file, Map<String, LessonKind> kinds, Optional<CourseModule> module) throws ProblemException {
+    private void add(Path file, Map<String, LessonKind> kinds, Optional<CourseModule> module) {
         LessonKind kind = kinds.getOrDefault(LessonNames.written(folder, file), LessonKind.PRESENTER);
-        add(file, kind, module, file.toString());
+        entries.add(new Entry(file, kind, module, file.toString()));
     }
 
     /** The same recording days, with the names of the lessons that were put on them. */
@@ -227,7 +251,7 @@ public final class CourseReader {
         } else {
             script = item.value().orElseThrow();
         }
-        add(resolve(folder, script), kind, module, script.where());
+        entries.add(new Entry(resolve(folder, script), kind, module, script.where()));
     }
 
     static Path resolve(Path folder, Setting name) throws ProblemException {
@@ -245,25 +269,26 @@ public final class CourseReader {
                 "write the name of a file that is there");
     }
 
-    private void add(Path file, LessonKind kind, Optional<CourseModule> module, String where) throws ProblemException {
-        int number = lessons.size() + unreadable.size() + 1;
-        String name = LessonNames.of(folder, file, module.isPresent());
-        Script script;
+    private Parsed parsed(Entry entry) {
         try {
-            script = scripts.read(file);
+            return new Parsed(Optional.of(scripts.read(entry.file())), Optional.empty());
         } catch (ProblemException e) {
+            return new Parsed(Optional.empty(), Optional.of(e));
+        }
+    }
+
+    private void add(int number, Entry entry, Parsed parsed) throws ProblemException {
+        Path file = entry.file();
+        String name = LessonNames.of(folder, file, entry.module().isPresent());
+        if (parsed.problem().isPresent()) {
             if (!leavesOut) {
-                throw e;
+                throw parsed.problem().get();
             }
-            String message = String.valueOf(e.getMessage()).replace(folder + File.separator, "");
-            boolean unwritten = ScriptReader.isUnwritten(e);
-            String why = unwritten
-                    ? file.getFileName() + " has no words to read yet; write them as plain paragraphs"
-                    : message;
-            unreadable.add(new UnreadableLesson(number, name, file, module, unwritten, why));
+            unreadable.add(unreadable(number, name, entry, parsed.problem().get()));
             return;
         }
-        Lesson lesson = new Lesson(number, name, file, settings.paced(script), kind, module);
+        Script script = settings.paced(parsed.script().orElseThrow());
+        Lesson lesson = new Lesson(number, name, file, script, entry.kind(), entry.module());
         for (Lesson other : lessons) {
             boolean sameName = other.name().equalsIgnoreCase(lesson.name());
             boolean sameTitle = other.title().equalsIgnoreCase(lesson.title())
@@ -274,11 +299,19 @@ public final class CourseReader {
                                 + (sameName ? lesson.name() : lesson.title()) + "' ("
                                 + other.file().getFileName()
                                 + " and " + file.getFileName() + ")",
-                        where,
+                        entry.where(),
                         sameName ? "rename one of the files" : "give one of them another title");
             }
         }
         lessons.add(lesson);
+    }
+
+    private UnreadableLesson unreadable(int number, String name, Entry entry, ProblemException problem) {
+        boolean unwritten = ScriptReader.isUnwritten(problem);
+        String why = unwritten
+                ? entry.file().getFileName() + " has no words to read yet; write them as plain paragraphs"
+                : String.valueOf(problem.getMessage()).replace(folder + File.separator, "");
+        return new UnreadableLesson(number, name, entry.file(), entry.module(), unwritten, why);
     }
 
     /** The folder into which new lessons of a course are written: the last module's, if its modules are folders. */

@@ -26,6 +26,12 @@ public record Lesson(
         this(number, FileNames.stem(file), file, script, kind, Optional.empty());
     }
 
+    /** That of its file: a hash of every word of its script would cost more than all that is looked up by it. */
+    @Override
+    public int hashCode() {
+        return file.hashCode();
+    }
+
     /** The same with another script. */
     public Lesson with(Script other) {
         return new Lesson(number, name, file, other, kind, module);

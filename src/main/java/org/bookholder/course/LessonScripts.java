@@ -2,24 +2,36 @@ package org.bookholder.course;
 
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.bookholder.files.SideBySide;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.source.ScriptReader;
 
 /**
  * The scripts of a course that is looked at again and again: a file is parsed only if its bytes differ from those of the last time.
- * Used by one thread at a time.
+ * Used by one thread at a time, which may have helpers.
  */
 public final class LessonScripts {
-    private final Map<Path, Known> known = new HashMap<>();
+    private final SideBySide sideBySide;
+    private final Map<Path, Known> known = Collections.synchronizedMap(new HashMap<>());
 
     private record Known(ByteBuffer bytes, Script script) {}
 
-    /** Reads a script's file. */
+    /** None yet; they are parsed several at a time by {@code sideBySide}. */
+    public LessonScripts(SideBySide sideBySide) {
+        this.sideBySide = sideBySide;
+    }
+
+    SideBySide sideBySide() {
+        return sideBySide;
+    }
+
+    /** Reads a script's file. May be asked by several threads. */
     @FunctionalInterface
     interface Source {
         Script read(Path file) throws ProblemException;

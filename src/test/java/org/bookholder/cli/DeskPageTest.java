@@ -34,6 +34,7 @@ import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.Helpers;
 import org.bookholder.runtime.take.Conduct;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
@@ -99,6 +100,7 @@ final class DeskPageTest {
                 folder,
                 new SessionLocks(),
                 new Warnings(line -> {}),
+                new Helpers(1),
                 new FakeEquipment());
         ScriptFile lesson = demo();
         try (Browser browser = new Browser()) {

@@ -13,6 +13,7 @@ import org.bookholder.app.home.Home;
 import org.bookholder.app.home.HomeRequest;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Helpers;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
 
@@ -41,6 +42,7 @@ final class PageAtHome implements AutoCloseable {
                 folder.resolve("settings"),
                 new SessionLocks(),
                 new Warnings(line -> {}),
+                new Helpers(1),
                 equipment);
         Path user = Files.createDirectories(folder.resolve("user"));
         PageAtHome page =

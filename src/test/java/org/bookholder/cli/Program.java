@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.journal.SessionLocks;
+import org.bookholder.runtime.stage.Helpers;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.Wav;
@@ -65,6 +66,7 @@ final class Program {
                 folder.resolve("settings"),
                 new SessionLocks(),
                 new Warnings(line -> {}),
+                new Helpers(1),
                 equipment);
         int status = Main.run(here, terminal, arguments);
         out = outBytes.toString(StandardCharsets.UTF_8);

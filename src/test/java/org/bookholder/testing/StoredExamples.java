@@ -10,6 +10,7 @@ import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Helpers;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.SessionEvent;
 
@@ -36,6 +37,7 @@ public final class StoredExamples {
                 folder,
                 new SessionLocks(),
                 new Warnings(line -> {}),
+                new Helpers(1),
                 equipment);
     }
 

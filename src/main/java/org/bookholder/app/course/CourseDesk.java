@@ -43,7 +43,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     private final Path folder;
     private final boolean course;
     private final SessionCache states;
-    private final LessonScripts scripts = new LessonScripts();
+    private final LessonScripts scripts;
     private final PlanCache plans = new PlanCache(ChosenDays::plan);
     private final EditMarks marks;
     private final ReviewSessions reviews;
@@ -60,6 +60,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         this.here = here;
         this.folder = folder;
         this.course = course;
+        this.scripts = new LessonScripts(here.sideBySide());
         this.states =
                 new SessionCache(here, course ? List.of(folder.resolve("sessions"), here.sessions()) : List.of(folder));
         this.marks = new EditMarks(here, folder);

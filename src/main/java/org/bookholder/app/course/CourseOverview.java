@@ -11,6 +11,7 @@ import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
+import org.bookholder.course.LessonScripts;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.shoot.ChosenDays;
 import org.bookholder.problem.ProblemException;
@@ -34,7 +35,7 @@ public record CourseOverview(CourseStatus status, Map<Lesson, List<RecordedSessi
 
     /** A course whose lessons are to be read at these paces. */
     static CourseOverview read(Path folder, TargetPaces paces, Environment here) throws ProblemException {
-        Course course = paces.aimed(CourseReader.readable(folder));
+        Course course = paces.aimed(CourseReader.readable(folder, new LessonScripts(here.sideBySide())));
         CourseSessions sessions = CourseSessions.of(course.lessons(), course.sessions(), here);
         return new CourseOverview(CourseStatus.of(course, sessions, here, ChosenDays::plan), sessions.byLesson());
     }

@@ -5,6 +5,7 @@ import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.function.LongSupplier;
+import org.bookholder.files.SideBySide;
 import org.bookholder.journal.SessionLocks;
 
 /**
@@ -18,6 +19,7 @@ import org.bookholder.journal.SessionLocks;
  * @param settings the platform's folder for a user's settings
  * @param locks the session folders that this process has locked
  * @param warnings reports problems that do not stop the work
+ * @param sideBySide reads many files or folders
  * @param equipment the devices and parts installed
  */
 public record Environment(
@@ -29,22 +31,23 @@ public record Environment(
         Path settings,
         SessionLocks locks,
         Warnings warnings,
+        SideBySide sideBySide,
         Equipment equipment) {
     private static final String MODEL = "models/vosk-model-en-us";
 
     /** The same with another clock. */
     public Environment at(InstantSource time) {
-        return new Environment(time, nanoTime, zone, home, data, settings, locks, warnings, equipment);
+        return new Environment(time, nanoTime, zone, home, data, settings, locks, warnings, sideBySide, equipment);
     }
 
     /** The same with other warnings. */
     public Environment warning(Warnings other) {
-        return new Environment(clock, nanoTime, zone, home, data, settings, locks, other, equipment);
+        return new Environment(clock, nanoTime, zone, home, data, settings, locks, other, sideBySide, equipment);
     }
 
     /** The same with other equipment. */
     public Environment with(Equipment other) {
-        return new Environment(clock, nanoTime, zone, home, data, settings, locks, warnings, other);
+        return new Environment(clock, nanoTime, zone, home, data, settings, locks, warnings, sideBySide, other);
     }
 
     /** Today's date in the time zone. */

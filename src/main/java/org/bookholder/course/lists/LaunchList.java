@@ -101,7 +101,7 @@ public final class LaunchList {
     private void title(Lesson lesson) {
         boolean own = !lesson.title().equals(FileNames.stem(lesson.file()));
         boolean twice = board.lessons().stream()
-                .anyMatch(other -> !other.lesson().equals(lesson)
+                .anyMatch(other -> other.lesson().number() != lesson.number()
                         && other.lesson().module().equals(lesson.module())
                         && other.lesson().title().equalsIgnoreCase(lesson.title()));
         item(

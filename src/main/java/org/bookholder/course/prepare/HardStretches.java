@@ -6,14 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.bookholder.course.prepare.HardStretch.Kind;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.pronounce.ScriptPreparer;
-import org.bookholder.script.pronounce.Sounding;
 import org.bookholder.script.pronounce.Vocabulary;
 
 /** Finds what is hard to say in a script. */
@@ -27,9 +25,8 @@ public final class HardStretches {
     private static final int NUMBERS = 3;
     private static final int ONSETS = 4;
     private static final int ALIKE = 3;
-    private static final Pattern BREATH_AFTER =
-            Pattern.compile(".*[,;:.!?\\u2026\\u2013\\u2014)-][\"'\\u201d\\u2019)]*");
-    private static final Pattern DIGIT = Pattern.compile("\\d");
+    private static final String BREATH = ",;:.!?\u2026\u2013\u2014)-";
+    private static final String CLOSING = "\"'\u201d\u2019)";
     private static final Set<String> JOINING = Set.of("and", "or", "to", "by", "from", "of", "plus", "times", "minus");
 
     /** Short words that nobody stumbles over. */
@@ -40,10 +37,12 @@ public final class HardStretches {
         """.split("\\s+"));
 
     private final Script script;
+    private final KnownSounds sounds;
     private final List<HardStretch> found = new ArrayList<>();
 
-    private HardStretches(Script script) {
+    private HardStretches(Script script, KnownSounds sounds) {
         this.script = script;
+        this.sounds = sounds;
     }
 
     /**
@@ -52,17 +51,25 @@ public final class HardStretches {
      * @param vocabulary the recogniser's vocabulary; empty if there is no recogniser
      */
     public static List<HardStretch> in(Script script, Optional<Vocabulary> vocabulary) {
-        HardStretches stretches = new HardStretches(script);
+        return in(script, vocabulary, new KnownSounds());
+    }
+
+    private static List<HardStretch> in(Script script, Optional<Vocabulary> vocabulary, KnownSounds sounds) {
+        HardStretches stretches = new HardStretches(script, sounds);
         script.lines().forEach(stretches::look);
         vocabulary.ifPresent(stretches::lookForUnknown);
         stretches.found.sort(Comparator.comparingInt(HardStretch::line));
         return List.copyOf(stretches.found);
     }
 
-    /** How many stretches of a script are hard to say, for each hundred words. Words that a recogniser does not know don't count. */
-    public static double perHundredWords(Script script) {
+    /**
+     * How many stretches of a script are hard to say, for each hundred words. Words that a recogniser does not know don't count.
+     *
+     * @param sounds those of the words of other scripts, to which this one's are added
+     */
+    public static double perHundredWords(Script script, KnownSounds sounds) {
         int words = script.spokenWords();
-        return words == 0 ? 0 : 100.0 * in(script, Optional.empty()).size() / words;
+        return words == 0 ? 0 : 100.0 * in(script, Optional.empty(), sounds).size() / words;
     }
 
     private void look(ScriptLine line) {
@@ -72,13 +79,22 @@ public final class HardStretches {
         List<ScriptWord> breath = new ArrayList<>();
         for (ScriptWord word : line.words()) {
             breath.add(word);
-            if (BREATH_AFTER.matcher(word.written()).matches()) {
+            if (isBreathAfter(word.written())) {
                 lookAtBreath(line, breath);
                 breath.clear();
             }
         }
         lookAtBreath(line, breath);
         lookForNumbers(line);
+    }
+
+    /** Whether a mark ends the word behind which one may breathe, but for quotation marks and brackets that close behind it. */
+    private static boolean isBreathAfter(String written) {
+        int last = written.length() - 1;
+        while (last >= 0 && BREATH.indexOf(written.charAt(last)) < 0 && CLOSING.indexOf(written.charAt(last)) >= 0) {
+            last--;
+        }
+        return last >= 0 && BREATH.indexOf(written.charAt(last)) >= 0;
     }
 
     private void lookAtBreath(ScriptLine line, List<ScriptWord> breath) {
@@ -94,7 +110,7 @@ public final class HardStretches {
         List<ScriptWord> run = new ArrayList<>();
         int numbers = 0;
         for (ScriptWord word : line.words()) {
-            boolean number = DIGIT.matcher(word.written()).find();
+            boolean number = number(word);
             if (number) {
                 numbers++;
                 run.add(word);
@@ -117,7 +133,13 @@ public final class HardStretches {
     }
 
     private static boolean number(ScriptWord word) {
-        return DIGIT.matcher(word.written()).find();
+        String written = word.written();
+        for (int i = 0; i < written.length(); i++) {
+            if (written.charAt(i) >= '0' && written.charAt(i) <= '9') {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -132,7 +154,7 @@ public final class HardStretches {
             if (LIGHT.contains(first(word))) {
                 continue;
             }
-            String own = number(word) ? "" : alike(Sounding.onset(first(word)));
+            String own = number(word) ? "" : alike(sounds.onset(first(word)));
             if (!own.equals(onset)) {
                 addOnsets(line, run, onset);
                 run.clear();
@@ -174,10 +196,13 @@ public final class HardStretches {
         return word.spoken().get(0).get(0);
     }
 
-    private static int syllables(List<ScriptWord> words) {
-        return words.stream()
-                .flatMap(word -> word.spoken().get(0).stream())
-                .mapToInt(Sounding::syllables)
-                .sum();
+    private int syllables(List<ScriptWord> words) {
+        int syllables = 0;
+        for (ScriptWord word : words) {
+            for (String spoken : word.spoken().get(0)) {
+                syllables += sounds.syllables(spoken);
+            }
+        }
+        return syllables;
     }
 }

@@ -2,31 +2,77 @@ package org.bookholder.course.shoot;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Records which task is done in which session, and which tasks are left over. Confined to one thread. */
+/**
+ * Records which task is done in which session, and which tasks are left over. A plan is looked for by making thousands of these, so whether
+ * a task has room is worked out in whole minutes, without making a session. Confined to one thread.
+ */
 final class Assignment {
     private final SessionCapacities rooms;
+    private final Breaks breaks;
+    private final Comparator<RecordingTask> order;
+
+    /** Minutes for reading and breaks on each day. */
+    private final int[] room;
+
+    /** The tasks of each day, in the order in which they are read. */
     private final List<List<RecordingTask>> placed = new ArrayList<>();
+
+    /** How many minutes they take together. */
+    private final int[] read;
+
     private final List<RecordingTask> left = new ArrayList<>();
 
     /** Creates an assignment in which nothing is placed yet. */
     Assignment(SessionCapacities rooms) {
+        this(rooms, IntStream.range(0, rooms.days()).map(rooms::minutes).toArray());
+    }
+
+    private Assignment(SessionCapacities rooms, int[] room) {
         this.rooms = rooms;
-        placed.addAll(Collections.nCopies(rooms.days(), List.of()));
+        this.breaks = Breaks.of(rooms.terms());
+        this.order = rooms.readingOrder();
+        this.room = room;
+        this.read = new int[room.length];
+        for (int day = 0; day < room.length; day++) {
+            placed.add(new ArrayList<>());
+        }
+    }
+
+    /** An assignment for the same days, in which nothing is placed yet. */
+    Assignment fresh() {
+        return new Assignment(rooms, room);
     }
 
     /** Puts a task on a day if there is room for it; returns whether there was. */
     boolean place(int day, RecordingTask work) {
-        List<RecordingTask> more = new ArrayList<>(placed.get(day));
-        more.add(work);
-        if (!rooms.session(day, more).fits(rooms.terms())) {
+        int reading = read[day] + work.minutes();
+        if (reading > rooms.reading() || breaks.shortest(reading) > room[day]) {
             return false;
         }
-        placed.set(day, List.copyOf(more));
+        List<RecordingTask> works = placed.get(day);
+        int at = works.size();
+        while (at > 0 && order.compare(works.get(at - 1), work) > 0) {
+            at--;
+        }
+        works.add(at, work);
+        if (breaks.lasting(progress(works), reading) > room[day]) {
+            works.remove(at);
+            return false;
+        }
+        read[day] = reading;
         return true;
+    }
+
+    private int progress(List<RecordingTask> works) {
+        int far = Breaks.NOTHING_READ;
+        for (RecordingTask work : works) {
+            far = breaks.read(far, work.minutes());
+        }
+        return far;
     }
 
     /** Puts a task on a day of which it is known that it has room for it. */
@@ -97,7 +143,7 @@ final class Assignment {
 
     /** Minutes before the camera on a day. */
     int minutesRead(int day) {
-        return RecordingTask.minutesOf(placed.get(day));
+        return read[day];
     }
 
     /** The day on which a task is placed, -1 if it is left over. */

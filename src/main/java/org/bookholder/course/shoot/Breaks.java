@@ -36,6 +36,11 @@ record Breaks(int stretch, int pause) {
         return breaks * (stretch + 1) + since;
     }
 
+    /** The duration of a session with this amount of reading and no break more than it must have; breaks included. */
+    int shortest(int reading) {
+        return reading + pause * ((reading - 1) / stretch);
+    }
+
     /** The duration of a session with this progress and this amount of reading, in minutes, breaks included. */
     int lasting(int far, int reading) {
         return reading + pause * (far / (stretch + 1));

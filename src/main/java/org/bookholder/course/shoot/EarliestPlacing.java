@@ -36,13 +36,24 @@ final class EarliestPlacing {
 
     private final SessionCapacities rooms;
     private final List<RecordingTask> works;
+    private final Assignment nothing;
+
+    /** The tasks that are parts of lessons, in order. */
+    private final List<RecordingTask> parts;
 
     /** No placing of all tasks needs fewer sessions. */
     private final int fewest;
 
+    private final Map<Space, BitSet> fullest = new HashMap<>();
+
+    /** Tasks, by their places in the order in which they are read, and the minutes that a day has for them. */
+    private record Space(BitSet left, int room) {}
+
     private EarliestPlacing(SessionCapacities rooms, List<RecordingTask> works) {
         this.rooms = rooms;
         this.works = works;
+        this.nothing = new Assignment(rooms);
+        this.parts = works.stream().filter(work -> !work.inOne()).toList();
         this.fewest = rooms.fewest(works);
     }
 
@@ -89,13 +100,11 @@ final class EarliestPlacing {
     /** Whether the parts of each lesson come in their order, from day to day. */
     private boolean keepsParts(Assignment placing) {
         Map<Integer, Integer> last = new HashMap<>();
-        return works.stream()
-                .filter(work -> !work.inOne() && placing.day(work) >= 0)
-                .allMatch(work -> {
-                    int day = placing.day(work);
-                    @Nullable Integer before = last.put(work.lesson(), day);
-                    return before == null || before <= day;
-                });
+        return parts.stream().allMatch(part -> {
+            int day = placing.day(part);
+            @Nullable Integer before = day < 0 ? null : last.put(part.lesson(), day);
+            return before == null || before <= day;
+        });
     }
 
     /**
@@ -135,7 +144,7 @@ final class EarliestPlacing {
 
     /** Each task on the day of the one before it if there is room, otherwise on the next day that has some. */
     private Assignment inOrder(BitSet open) {
-        Assignment placing = new Assignment(rooms);
+        Assignment placing = nothing.fresh();
         int from = 0;
         for (RecordingTask work : works) {
             int day = placing.placeFrom(from, work, open);
@@ -146,7 +155,7 @@ final class EarliestPlacing {
 
     /** Each task on the first day that has room for it. */
     private Assignment firstFit(List<RecordingTask> order, BitSet open) {
-        Assignment placing = new Assignment(rooms);
+        Assignment placing = nothing.fresh();
         Map<Integer, Integer> parts = new HashMap<>();
         for (RecordingTask work : order) {
             int day = placing.placeFrom(parts.getOrDefault(work.lesson(), 0), work, open);
@@ -158,14 +167,16 @@ final class EarliestPlacing {
 
     /** Each day, from the first, as full as it can be. */
     private Assignment fullest(BitSet open) {
-        Assignment placing = new Assignment(rooms);
+        Assignment placing = nothing.fresh();
         List<RecordingTask> read = rooms.asRead(works);
-        SessionKnapsack fullest = new SessionKnapsack(
-                read.stream().mapToInt(RecordingTask::minutes).toArray(), Breaks.of(rooms.terms()));
+        SessionKnapsack knapsack = rooms.knapsack(works);
         BitSet left = new BitSet();
         left.set(0, read.size());
         for (int day = open.nextSetBit(0); day >= 0; day = open.nextSetBit(day + 1)) {
-            BitSet held = fullest.works(left, rooms.minutes(day), rooms.reading());
+            // Where a day is spared, those before it are filled as they were.
+            BitSet held = fullest.computeIfAbsent(
+                    new Space((BitSet) left.clone(), rooms.minutes(day)),
+                    space -> knapsack.works(space.left(), space.room(), rooms.reading()));
             for (int i : held.stream().toArray()) {
                 placing.mustPlace(day, read.get(i));
             }

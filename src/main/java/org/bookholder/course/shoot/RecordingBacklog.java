@@ -11,6 +11,7 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.board.Recording;
 import org.bookholder.course.prepare.HardStretches;
+import org.bookholder.course.prepare.KnownSounds;
 
 /**
  * What is left to record of a course, and how long that takes in front of the camera.
@@ -41,15 +42,16 @@ public record RecordingBacklog(List<RecordingTask> works, double ratio, String r
                         ? "measured in this course's sessions"
                         : "common practice for scripts is 1.25 to 2";
         List<RecordingTask> works = new ArrayList<>();
+        KnownSounds sounds = new KnownSounds();
         for (LessonState state : board.lessons()) {
             if (!state.recording().complete()) {
-                works.add(work(state, ratio));
+                works.add(work(state, ratio, sounds));
             }
         }
         return new RecordingBacklog(works, ratio, from);
     }
 
-    private static RecordingTask work(LessonState state, double ratio) {
+    private static RecordingTask work(LessonState state, double ratio, KnownSounds sounds) {
         Lesson lesson = state.lesson();
         Recording recording = state.recording();
         int all = lesson.script().spokenWords();
@@ -60,7 +62,7 @@ public record RecordingBacklog(List<RecordingTask> works, double ratio, String r
                         ? Text.count(recording.pickups().size(), "pickup")
                         : "what is missing of it";
         long minutes = Math.max(1, Math.round(Math.ceil(state.seconds() * words / all * ratio / SECONDS_PER_MINUTE)));
-        double hardness = HardStretches.perHundredWords(lesson.script());
+        double hardness = HardStretches.perHundredWords(lesson.script(), sounds);
         return new RecordingTask(
                 lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness, lesson.kind());
     }

@@ -28,6 +28,8 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
             .thenComparing(Comparator.comparingDouble(RecordingTask::hardness).reversed())
             .thenComparingInt(RecordingTask::lesson);
 
+    private static final Comparator<RecordingTask> IN_ORDER = Comparator.comparingInt(RecordingTask::lesson);
+
     int days() {
         return given.size();
     }
@@ -65,12 +67,12 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
 
     /** Tasks of a session in the order in which they are read. */
     List<RecordingTask> asRead(List<RecordingTask> works) {
-        return works.stream()
-                .sorted(
-                        terms.order() == ReadingOrder.KEPT
-                                ? Comparator.comparingInt(RecordingTask::lesson)
-                                : HARDEST_FIRST)
-                .toList();
+        return works.stream().sorted(readingOrder()).toList();
+    }
+
+    /** In which order the tasks of a session are read. */
+    Comparator<RecordingTask> readingOrder() {
+        return terms.order() == ReadingOrder.KEPT ? IN_ORDER : HARDEST_FIRST;
     }
 
     /** Tasks in the order in which days are to be filled with them. */
@@ -127,12 +129,12 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
     }
 
     private List<Integer> minutesHeld(List<RecordingTask> works) {
-        SessionKnapsack fullest = fullest(works);
+        SessionKnapsack fullest = knapsack(works);
         return most(room -> fullest.most(room, reading()));
     }
 
     private List<Integer> worksHeld(List<RecordingTask> works) {
-        SessionKnapsack fullest = fullest(works);
+        SessionKnapsack fullest = knapsack(works);
         return most(room -> fullest.count(room, reading()));
     }
 
@@ -151,7 +153,8 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
         return numbers.stream().limit(first).mapToInt(Integer::intValue).sum();
     }
 
-    private SessionKnapsack fullest(List<RecordingTask> works) {
+    /** Finds the most of some tasks that a session can hold; they count in the order in which they are read. */
+    SessionKnapsack knapsack(List<RecordingTask> works) {
         return new SessionKnapsack(
                 asRead(works).stream().mapToInt(RecordingTask::minutes).toArray(), Breaks.of(terms));
     }

@@ -35,6 +35,10 @@ public record ScriptLine(int number, List<ScriptWord> words, int paragraph, int 
 
     /** Number of words as spoken, by the preferred spoken form of each word. */
     public int spokenWords() {
-        return words.stream().mapToInt(w -> w.spoken().get(0).size()).sum();
+        int spoken = 0;
+        for (ScriptWord word : words) {
+            spoken += word.spoken().get(0).size();
+        }
+        return spoken;
     }
 }

@@ -1,5 +1,6 @@
 package org.bookholder.script.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -31,8 +32,12 @@ public record ScriptWord(String written, List<List<String>> spoken, Emphasis emp
 
     /** Copies the lists and checks that there is something to speak. */
     public ScriptWord {
-        spoken = spoken.stream().map(List::copyOf).toList();
-        if (spoken.isEmpty() || spoken.stream().anyMatch(List::isEmpty)) {
+        List<List<String>> forms = new ArrayList<>(spoken.size());
+        for (List<String> form : spoken) {
+            forms.add(List.copyOf(form));
+        }
+        spoken = List.copyOf(forms);
+        if (spoken.isEmpty() || spoken.contains(List.<String>of())) {
             throw new IllegalArgumentException("word '" + written + "' must have a spoken form");
         }
     }

@@ -170,9 +170,25 @@ final class AbbreviationRule implements NormalizationRule {
         c=circa;about
         """);
 
+    /** "St.", a saint or a street. */
+    private static final String SAINT = "st";
+
+    /** "Dr.", a doctor or a drive. */
+    private static final String DOCTOR = "dr";
+
     private static final Pattern WORD = Pattern.compile("([A-Za-z]{1,8}(?:\\.[A-Za-z]{1,3}){0,4})(\\.?)" + END);
+    private static final Pattern ROMAN = Pattern.compile("[IVX]{1,6}\\b");
     private static final Pattern WITH_SLASH = Pattern.compile("(w/o|w/|b/c|c/o)(?=\\s|$)");
     private static final Pattern DOTTED_LETTERS = Pattern.compile("((?:[A-Za-z]\\.){2,6}[A-Za-z]?)('?s)?(?![A-Za-z])");
+
+    /** Whether a word in small letters may be an abbreviation, with a full stop behind it or without. */
+    static boolean mayBe(String word) {
+        return ALWAYS.containsKey(word)
+                || DOTTED.containsKey(word)
+                || BEFORE_NUMBER.containsKey(word)
+                || word.equals(SAINT)
+                || word.equals(DOCTOR);
+    }
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
@@ -237,19 +253,17 @@ final class AbbreviationRule implements NormalizationRule {
         boolean dot = !m.group(2).isEmpty();
         int next = m.end() - m.start() + 1;
         boolean capital = next < rest.length() && Character.isUpperCase(rest.charAt(next));
-        boolean number = next < rest.length()
-                && (Character.isDigit(rest.charAt(next)) || rest.substring(next).matches("[IVX]{1,6}\\b.*"));
-        if (dot && key.equals("st")) {
+        if (dot && key.equals(SAINT)) {
             return capital ? SpokenForms.of("saint", "street") : SpokenForms.of("street", "saint");
         }
-        if (dot && key.equals("dr")) {
+        if (dot && key.equals(DOCTOR)) {
             return capital ? SpokenForms.of("doctor", "drive") : SpokenForms.of("drive", "doctor");
         }
         String[] said = ALWAYS.get(key);
         if (said == null && dot) {
             said = DOTTED.get(key);
         }
-        if (said == null && dot && number) {
+        if (said == null && dot && BEFORE_NUMBER.containsKey(key) && isNumber(rest, next)) {
             said = BEFORE_NUMBER.get(key);
         }
         if (said == null) {
@@ -258,6 +272,12 @@ final class AbbreviationRule implements NormalizationRule {
         SpokenForms forms = SpokenForms.of(said);
         boolean small = Character.isLowerCase(m.group(1).charAt(0));
         return !WORDS.contains(key) ? forms : small ? SpokenForms.of(key).or(forms) : forms.or(key);
+    }
+
+    private static boolean isNumber(String rest, int at) {
+        return at < rest.length()
+                && (Character.isDigit(rest.charAt(at))
+                        || NormalizationRule.match(ROMAN, rest, at, rest.length()) != null);
     }
 
     private static Map<String, String[]> table(String rows) {

@@ -20,7 +20,13 @@ final class EnglishNormalizer implements TextNormalizer {
     private static final Set<String> SHORTENED_FRONT =
             Set.of("'tis", "'twas", "'em", "'til", "'cause", "'bout", "'cept");
 
+    /** Words in small letters with which a numeral may begin: "the 5th", "no. 5". */
+    private static final Set<String> BEFORE_NUMBER = Set.of("the", "no", "nos", "nr", "num");
+
     private static final int LONGEST_ABBREVIATION = 6;
+
+    /** Longer ones are read in pieces. */
+    private static final int LONGEST_PLAIN = 40;
 
     private final List<NormalizationRule> numeralRules;
     private final List<NormalizationRule> nameRules;
@@ -62,7 +68,11 @@ final class EnglishNormalizer implements TextNormalizer {
 
     @Override
     public SpokenSpan at(String text, int from, int chunkEnd, int to) {
-        if (isLongWord(text, from, chunkEnd)) {
+        int wordEnd = wordEnd(text, from, chunkEnd);
+        if (isPlainWord(text, from, wordEnd)) {
+            return new SpokenSpan(chunkEnd, plainWord(text.substring(from, wordEnd)));
+        }
+        if (isLongWord(text, from, wordEnd)) {
             return new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
         }
         if (startsNumeral(text, from, to)) {
@@ -73,8 +83,9 @@ final class EnglishNormalizer implements TextNormalizer {
                 }
             }
         }
+        char first = text.charAt(from);
         for (NormalizationRule rule : nameRules) {
-            SpokenSpan named = rule.at(text, from, to);
+            SpokenSpan named = rule.mayBegin(first) ? rule.at(text, from, to) : null;
             if (named != null) {
                 return named;
             }
@@ -111,21 +122,47 @@ final class EnglishNormalizer implements TextNormalizer {
                         : forms.first(10).or(date.forms()));
     }
 
-    /**
-     * Whether there are more lower-case letters than any abbreviation has. Most words are like this and need no rule.
-     */
-    private static boolean isLongWord(String text, int from, int end) {
-        int last = end;
-        while (last > from && ",.;:!?".indexOf(text.charAt(last - 1)) >= 0) {
-            last--;
+    /** Index behind a written word without the punctuation at its end. */
+    private static int wordEnd(String text, int from, int chunkEnd) {
+        int end = chunkEnd;
+        while (end > from && ",.;:!?".indexOf(text.charAt(end - 1)) >= 0) {
+            end--;
         }
-        for (int i = from + 1; i < last; i++) {
-            char c = text.charAt(i);
-            if (c < 'a' || c > 'z') {
+        return end;
+    }
+
+    /** Whether it is a word in small letters that no rule knows. Most words are like this. */
+    private static boolean isPlainWord(String text, int from, int end) {
+        if (end == from || end - from > LONGEST_PLAIN || !areSmall(text, from, end)) {
+            return false;
+        }
+        String word = text.substring(from, end);
+        return !BEFORE_NUMBER.contains(word)
+                && !AbbreviationRule.mayBe(word)
+                && (word.length() < 3 || !startsMonth(text, from));
+    }
+
+    /** What {@link ChunkRule} says of a word in small letters, whatever punctuation follows. */
+    private SpokenForms plainWord(String word) {
+        return known.computeIfAbsent(word, letters -> LetterForms.of(letters).spoken());
+    }
+
+    /** Whether there are more lower-case letters, but perhaps for the first, than any abbreviation has. */
+    private static boolean isLongWord(String text, int from, int end) {
+        return end - from > LONGEST_ABBREVIATION && areSmall(text, from + 1, end) && !startsMonth(text, from);
+    }
+
+    private static boolean areSmall(String text, int from, int end) {
+        for (int i = from; i < end; i++) {
+            if (!isSmall(text.charAt(i))) {
                 return false;
             }
         }
-        return last - from > LONGEST_ABBREVIATION && !startsMonth(text, from);
+        return true;
+    }
+
+    private static boolean isSmall(char c) {
+        return c >= 'a' && c <= 'z';
     }
 
     private static boolean startsMonth(String text, int from) {
@@ -134,8 +171,12 @@ final class EnglishNormalizer implements TextNormalizer {
 
     private static boolean startsNumeral(String text, int from, int to) {
         char c = text.charAt(from);
-        if (Character.isLetter(c) && to - from > 3) {
-            return startsMonth(text, from) || NormalizationRule.match(NUMERAL_START, text, from, to) != null;
+        if (Character.isLetter(c) && to - from > 3 && startsMonth(text, from)) {
+            return true;
+        }
+        boolean word = Character.isLetter(c) && from + 1 < to && isSmall(text.charAt(from + 1));
+        if (word && "tnN".indexOf(c) < 0) {
+            return false;
         }
         return NormalizationRule.match(NUMERAL_START, text, from, to) != null;
     }

@@ -82,18 +82,19 @@ final class LetterForms {
         if (otherwise != null) {
             return SpokenForms.of(otherwise).or(forms);
         }
+        boolean capital = !lower.equals(letters);
         Matcher plural = PLURAL_LETTERS.matcher(letters);
-        if (plural.matches()) {
+        if (capital && plural.matches()) {
             String spelled = spell(plural.group(1));
             return SpokenForms.of(spelled + "'s", spelled + "s", lower, lower.replace("'", ""));
         }
-        if (CAPITALS.matcher(letters).matches()) {
+        if (capital && CAPITALS.matcher(letters).matches()) {
             return capitals(letters, forms);
         }
         if (bare.length() > 2 && bare.charAt(1) == '\'' && (bare.charAt(0) == 'o' || bare.charAt(0) == 'd')) {
             forms = forms.or(bare.charAt(0) + " " + bare.substring(2));
         }
-        String[] parts = SEAM.split(letters, -1);
+        String[] parts = capital ? SEAM.split(letters, -1) : new String[0];
         if (parts.length > 1 && parts.length < 6) {
             SpokenForms inParts = SpokenForms.SILENT;
             for (String part : parts) {

@@ -27,6 +27,11 @@ final class NamedRangeRule implements NormalizationRule {
             .toList();
 
     @Override
+    public boolean mayBegin(char first) {
+        return "MTWFSJAOND".indexOf(first) >= 0;
+    }
+
+    @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher m = NormalizationRule.match(RANGE, text, from, to);
         if (m == null) {

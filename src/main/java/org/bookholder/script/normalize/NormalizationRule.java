@@ -32,6 +32,11 @@ public interface NormalizationRule {
      */
     @Nullable SpokenSpan at(String text, int from, int to);
 
+    /** Whether the rule may find anything where {@code first} is the first character; most words can be told from its by that. */
+    default boolean mayBegin(char first) {
+        return true;
+    }
+
     /** Whether only what {@link #END} allows follows from {@code at} on. */
     static boolean endsAt(String text, int at) {
         return match(ENDS, text, at, at) != null;

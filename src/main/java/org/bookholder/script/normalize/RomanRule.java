@@ -88,6 +88,11 @@ final class RomanRule implements NormalizationRule {
     }
 
     @Override
+    public boolean mayBegin(char first) {
+        return "IVXLCDM".indexOf(first) >= 0;
+    }
+
+    @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher roman = NormalizationRule.match(ROMAN, text, from, to);
         if (roman != null && !roman.group().isEmpty()) {

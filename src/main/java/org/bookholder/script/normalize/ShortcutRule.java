@@ -41,6 +41,11 @@ final class ShortcutRule implements NormalizationRule {
     }
 
     @Override
+    public boolean mayBegin(char first) {
+        return "CAOSWF⌘⌥⇧⌃".indexOf(first) >= 0;
+    }
+
+    @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher shortcut = NormalizationRule.match(SHORTCUT, text, from, to);
         if (shortcut == null) {

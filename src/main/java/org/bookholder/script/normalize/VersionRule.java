@@ -19,6 +19,11 @@ final class VersionRule implements NormalizationRule {
     }
 
     @Override
+    public boolean mayBegin(char first) {
+        return first == 'v' || first == 'V' || (first >= '0' && first <= '9');
+    }
+
+    @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
         if (NormalizationRule.match(NUMBERS, text, from, to) == null && text.charAt(from) != 'v') {
             return null;

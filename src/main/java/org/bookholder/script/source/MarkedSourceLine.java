@@ -45,7 +45,11 @@ final class MarkedSourceLine {
 
     /** The strongest emphasis between two indices. */
     Emphasis emphasis(int from, int to) {
-        return emphasis.subList(from, to).stream().reduce(Emphasis.NONE, (a, b) -> a.compareTo(b) < 0 ? b : a);
+        Emphasis strongest = Emphasis.NONE;
+        for (int i = from; i < to; i++) {
+            strongest = emphasis.get(i).compareTo(strongest) > 0 ? emphasis.get(i) : strongest;
+        }
+        return strongest;
     }
 
     /** The spoken form given by the author that begins in this range, or null. */
@@ -65,7 +69,12 @@ final class MarkedSourceLine {
 
     /** Whether this index is inside a place with a given spoken form, so that the text must not be split there. */
     boolean isInsideSaid(int index) {
-        return said.stream().anyMatch(one -> one.start < index && index < one.end);
+        for (Said one : said) {
+            if (one.start < index && index < one.end) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

@@ -102,7 +102,9 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
                     at = round(at);
                 }
             }
-            return with(line.without(taken), remarks, leftOut);
+            return taken.isEmpty()
+                    ? new StageRemarks(line, remarks, leftOut)
+                    : with(line.without(taken), remarks, leftOut);
         }
 
         private int square(int at) {

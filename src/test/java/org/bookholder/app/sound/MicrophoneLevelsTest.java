@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.journal.SessionLocks;
+import org.bookholder.runtime.stage.Helpers;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.FakeEquipment;
@@ -41,6 +42,7 @@ final class MicrophoneLevelsTest {
                 folder,
                 new SessionLocks(),
                 new Warnings(line -> {}),
+                new Helpers(1),
                 equipment);
         levels = new MicrophoneLevels(here, () -> elsewhere);
         clock.passMillis(1000);
