@@ -3,11 +3,14 @@ package org.bookholder.course.offer;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.bookholder.course.Text;
+import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.board.ModuleState;
@@ -18,8 +21,8 @@ import org.bookholder.course.board.ModuleState;
  * @param title the course's title
  * @param day the day to which it applies
  * @param finished whether all of it is finished
- * @param lessons how many lessons it has, also those that are not written yet
- * @param minutes how long it will run
+ * @param lessons how many lessons it has, also those that can't be read yet
+ * @param minutes how long those of its lessons will run that can be read
  * @param steps how many lessons have come how far
  * @param parts its modules, or the course as one part, each with its lessons
  * @param lastRecorded the day on which something was recorded last, if anything was
@@ -71,7 +74,7 @@ public record CourseSummary(
      * A lesson.
      *
      * @param number its number
-     * @param title its title
+     * @param title its title; "Lesson 7" if it is not known, because its script can't be read
      * @param standing how far it is, in a few words
      */
     public record Row(int number, String title, String standing) {}
@@ -84,10 +87,7 @@ public record CourseSummary(
         List<Part> parts = new ArrayList<>();
         for (ModuleState module : board.modules()) {
             parts.add(new Part(
-                    module.heading(),
-                    module.all(),
-                    (int) module.ready(),
-                    fits ? module.lessons().stream().map(CourseSummary::row).toList() : List.of()));
+                    module.heading(), module.all(), (int) module.ready(), fits ? rows(board, module) : List.of()));
         }
         List<Step> steps = List.of(
                 new Step("written", states.size()),
@@ -122,8 +122,26 @@ public record CourseSummary(
         return state.missing().isEmpty();
     }
 
+    /** The lessons of a module in order, those that can't be read among them; why they can't is nothing for others. */
+    private static List<Row> rows(Board board, ModuleState module) {
+        return Stream.concat(
+                        module.lessons().stream().map(CourseSummary::row),
+                        board.course().unreadable().stream()
+                                .filter(lesson -> lesson.module().equals(module.module()))
+                                .map(CourseSummary::row))
+                .sorted(Comparator.comparingInt(Row::number))
+                .toList();
+    }
+
     private static Row row(LessonState state) {
         return new Row(state.lesson().number(), state.lesson().title(), standing(state));
+    }
+
+    private static Row row(UnreadableLesson lesson) {
+        return new Row(
+                lesson.number(),
+                "Lesson " + lesson.number(),
+                lesson.unwritten() ? lesson.state() : lesson.state() + " yet");
     }
 
     private static String standing(LessonState state) {
@@ -154,6 +172,13 @@ public record CourseSummary(
                 ready == 1 ? "is" : "are",
                 recorded,
                 recorded == 1 ? "is" : "are");
+    }
+
+    /** How much it will be, in a few words, and what is not counted in that. */
+    public String extent() {
+        int unknown = lessons - steps.get(0).done();
+        return Text.count(lessons, "lesson") + ", about " + Text.count(minutes, "minute") + " of film"
+                + (unknown == 0 ? "" : ", not counting " + Text.count(unknown, "lesson") + " that can't be read yet");
     }
 
     /** Why no day is promised; empty if all is finished. */

@@ -22,8 +22,7 @@ public final class SummaryText {
             out.add("");
         }
         out.addAll(Text.wrap(summary.sentence()));
-        out.add(Text.count(summary.lessons(), "lesson") + ", about " + Text.count(summary.minutes(), "minute")
-                + " of film");
+        out.addAll(Text.wrap(summary.extent()));
         for (CourseSummary.Step step : summary.steps()) {
             out.add(String.format(Locale.ROOT, "  %-22s %3d of %d", step.name(), step.done(), summary.lessons()));
         }

@@ -1,6 +1,5 @@
 package org.bookholder.course.page;
 
-import org.bookholder.course.Text;
 import org.bookholder.course.offer.CourseSummary;
 
 /** How far a course is, on one page, for somebody who only wants to know that. */
@@ -24,8 +23,7 @@ public final class SummaryPage {
             page.element("p", own.strip(), "class", "own");
         }
         page.open("p").element("strong", summary.sentence());
-        page.text(" " + Text.count(summary.lessons(), "lesson") + ", about "
-                + Text.count(summary.minutes(), "minute") + " of film."
+        page.text(" " + summary.extent() + "."
                 + summary.lastRecorded()
                         .map(day -> " Recorded last on " + PaperPage.day(day) + ".")
                         .orElse(""));

@@ -1,6 +1,7 @@
 package org.bookholder.course.offer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.Instant;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseFolder;
+import org.bookholder.course.CourseReader;
 import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
 import org.bookholder.course.Lesson;
@@ -97,5 +99,26 @@ final class CourseSummaryTest {
                 .hasSize(2)
                 .allSatisfy(part -> assertThat(part.rows()).isEmpty());
         assertThat(SummaryText.of(summary, "")).anyMatch(line -> line.endsWith(": 0 of 20 finished"));
+    }
+
+    @Test
+    void aLessonThatCannotBeReadHasItsRowAndIsCounted() throws Exception {
+        files.lesson("lesson-1", "The first line.");
+        files.file("hub-plan.md", "# Only an outline\n");
+        files.file("lesson-2.md", "---\npace: fast\n---\nA line.\n");
+        CourseSummary summary =
+                CourseSummary.of(BoardReader.read(CourseReader.readable(folder), Map.of(), TODAY), ZoneOffset.UTC);
+
+        assertThat(summary.parts().get(0).rows())
+                .extracting(CourseSummary.Row::number, CourseSummary.Row::title, CourseSummary.Row::standing)
+                .containsExactly(
+                        tuple(1, "Lesson 1", "to be written"),
+                        tuple(2, "lesson-1", "written"),
+                        tuple(3, "Lesson 3", "can't be read yet"));
+        assertThat(summary.sentence()).isEqualTo("0 of 3 lessons are finished; 0 are recorded.");
+        assertThat(summary.steps()).extracting(CourseSummary.Step::done).containsExactly(1, 0, 0, 0);
+        assertThat(SummaryPage.of(summary, "") + SummaryText.of(summary, ""))
+                .contains("3 lessons, about 1 minute of film, not counting 2 lessons that can't be read yet")
+                .doesNotContain("hub-plan", ".md", "fast", folder.toString());
     }
 }
