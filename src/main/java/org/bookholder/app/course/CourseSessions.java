@@ -16,6 +16,7 @@ import org.bookholder.course.LessonMatcher;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
+import org.bookholder.session.SessionState;
 
 /**
  * The sessions of a course: those in its own folder and those in the default place.
@@ -31,28 +32,49 @@ public record CourseSessions(Map<Lesson, List<RecordedSession>> byLesson, List<S
      */
     public static CourseSessions of(List<Lesson> lessons, Path own, Environment here) throws ProblemException {
         CourseSessions found = new CourseSessions(new HashMap<>(), new ArrayList<>());
-        for (Path session : SessionFolders.folders(List.of(own, here.sessions()))) {
-            found.add(lessons, here, session, own);
-        }
+        here.sideBySide()
+                .each(SessionFolders.folders(List.of(own, here.sessions())), folder -> read(lessons, here, folder, own))
+                .forEach(found::add);
         return found;
     }
 
-    private void add(List<Lesson> lessons, Environment here, Path folder, Path own) {
+    /**
+     * What was found in a folder.
+     *
+     * @param lesson the lesson that was recorded there; empty if none of the course was
+     * @param recorded what was recorded of it
+     * @param problem why it can't be read; empty if it can
+     */
+    private record Found(Optional<Lesson> lesson, Optional<RecordedSession> recorded, Optional<String> problem) {
+        static final Found NOTHING = new Found(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private static Found read(List<Lesson> lessons, Environment here, Path folder, Path own) {
         try {
             Optional<StoredSession> kept = StoredSession.open(
                     here, folder, script -> lesson(lessons, script, folder, own).isPresent());
-            if (kept.isPresent()) {
-                try (StoredSession session = kept.get()) {
-                    if (!session.state().takes().all().isEmpty()) {
-                        lesson(lessons, session.state().script(), folder, own)
-                                .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
-                                        .add(new RecordedSession(folder, session.state())));
-                    }
-                }
+            if (kept.isEmpty()) {
+                return Found.NOTHING;
+            }
+            try (StoredSession session = kept.get()) {
+                SessionState state = session.state();
+                return state.takes().all().isEmpty()
+                        ? Found.NOTHING
+                        : new Found(
+                                lesson(lessons, state.script(), folder, own),
+                                Optional.of(new RecordedSession(folder, state)),
+                                Optional.empty());
             }
         } catch (ProblemException e) {
-            unreadable.add(e.getMessage());
+            return new Found(Optional.empty(), Optional.empty(), Optional.of(String.valueOf(e.getMessage())));
         }
+    }
+
+    private void add(Found found) {
+        found.problem().ifPresent(unreadable::add);
+        found.lesson()
+                .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
+                        .add(found.recorded().orElseThrow()));
     }
 
     /**

@@ -2,9 +2,10 @@ package org.bookholder.app.session;
 
 import java.io.File;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +19,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /**
- * Caches the sessions in some folders; each is read again only when its journal has changed. Used by one thread at a
+ * Caches the sessions in some folders; each is read again only when its journal has changed, several at a time. Used by one thread at a
  * time.
  */
 public final class SessionCache {
@@ -27,7 +28,7 @@ public final class SessionCache {
     private final Map<Path, Kept> known = new HashMap<>();
 
     /** Sessions of one lesson mostly have the same script. */
-    private final Map<ScriptText, Script> scripts = new HashMap<>();
+    private final Map<ScriptText, Script> scripts = Collections.synchronizedMap(new HashMap<>());
 
     /**
      * A cached session.
@@ -80,23 +81,54 @@ public final class SessionCache {
         return all(Progress.NONE);
     }
 
-    /** The same; {@code progress} is told before a session is read. */
+    /** The same; {@code progress} is told while sessions are still to be read. */
     public List<Kept> all(Progress progress) throws ProblemException {
         List<Path> folders = folders();
         known.keySet().retainAll(folders);
-        List<Kept> all = new ArrayList<>();
+        Map<Path, String> changed = new LinkedHashMap<>();
         for (Path folder : folders) {
             String stamp = stamp(folder);
             Kept kept = known.get(folder);
             if (kept == null || !kept.stamp().equals(stamp)) {
-                progress.known(all.size(), folders.size());
-                kept = read(folder, stamp);
-                known.put(folder, kept);
+                changed.put(folder, stamp);
             }
-            all.add(kept);
         }
+        Counter counter = new Counter(progress, folders.size() - changed.size(), folders.size());
+        counter.tell();
+        here.sideBySide()
+                .each(List.copyOf(changed.entrySet()), one -> {
+                    Kept kept = read(one.getKey(), one.getValue());
+                    counter.done();
+                    return kept;
+                })
+                .forEach(kept -> known.put(kept.folder(), kept));
         scripts.clear();
-        return all;
+        return folders.stream().map(known::get).toList();
+    }
+
+    /** Counts the sessions that are known while several are read at a time. */
+    private static final class Counter {
+        private final Progress progress;
+        private final int all;
+        private int known;
+
+        Counter(Progress progress, int known, int all) {
+            this.progress = progress;
+            this.known = known;
+            this.all = all;
+        }
+
+        /** Tells how many are known as long as there are more. */
+        synchronized void tell() {
+            if (known < all) {
+                progress.known(known, all);
+            }
+        }
+
+        synchronized void done() {
+            known++;
+            tell();
+        }
     }
 
     private Kept read(Path folder, String stamp) {

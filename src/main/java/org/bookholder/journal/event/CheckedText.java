@@ -28,7 +28,7 @@ public final class CheckedText {
 
     /** Adds the checksum to an event's text, a JSON object that is not empty. */
     public static String of(String event) {
-        String sum = HexFormat.of().toHexDigits(sum(event), DIGITS);
+        String sum = HexFormat.of().toHexDigits(sum(event, ""), DIGITS);
         return event.substring(0, event.length() - 1) + BEFORE + sum + AFTER;
     }
 
@@ -39,17 +39,20 @@ public final class CheckedText {
             return State.UNCHECKED;
         }
         String written = text.substring(end + BEFORE.length(), text.length() - AFTER.length());
-        if (!written.chars().allMatch(digit -> "0123456789abcdef".indexOf(digit) >= 0)) {
-            return State.UNCHECKED;
+        for (int i = 0; i < DIGITS; i++) {
+            if ("0123456789abcdef".indexOf(written.charAt(i)) < 0) {
+                return State.UNCHECKED;
+            }
         }
-        return HexFormat.fromHexDigitsToLong(written) == sum(text.substring(0, end) + "}")
+        return HexFormat.fromHexDigitsToLong(written) == sum(text.substring(0, end), "}")
                 ? State.INTACT
                 : State.CHANGED;
     }
 
-    private static long sum(String event) {
+    private static long sum(String begin, String end) {
         CRC32C sum = new CRC32C();
-        sum.update(event.getBytes(StandardCharsets.UTF_8));
+        sum.update(begin.getBytes(StandardCharsets.UTF_8));
+        sum.update(end.getBytes(StandardCharsets.UTF_8));
         return sum.getValue();
     }
 }

@@ -41,7 +41,8 @@ public final class TimeModule extends SimpleModule {
         }
     }
 
-    private static final class TicksReader extends StdScalarDeserializer<StreamTime> {
+    /** Reads a time that is not negative. */
+    static final class TicksReader extends StdScalarDeserializer<StreamTime> {
         private static final long serialVersionUID = 1L;
 
         TicksReader() {

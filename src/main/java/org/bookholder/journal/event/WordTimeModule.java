@@ -28,6 +28,9 @@ final class WordTimeModule extends SimpleModule {
     private static final class Reader extends StdDeserializer<WordTime> {
         private static final long serialVersionUID = 1L;
 
+        /** Asked itself: through the context, its class would be looked into again for each word. */
+        private final TimeModule.TicksReader ticks = new TimeModule.TicksReader();
+
         Reader() {
             super(WordTime.class);
         }
@@ -46,8 +49,8 @@ final class WordTimeModule extends SimpleModule {
                 in.nextToken();
                 switch (name) {
                     case "word" -> word = _parseIntPrimitive(in, context);
-                    case "start" -> start = context.readValue(in, StreamTime.class);
-                    case "end" -> end = context.readValue(in, StreamTime.class);
+                    case "start" -> start = ticks.deserialize(in, context);
+                    case "end" -> end = ticks.deserialize(in, context);
                     case "said" -> said = _parseString(in, context, this);
                     default -> in.skipChildren();
                 }
