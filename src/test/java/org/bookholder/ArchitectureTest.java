@@ -115,7 +115,7 @@ final class ArchitectureTest {
             entry("net.fortuna.ical4j..", ROOT + ".course.calendar"),
             entry("org.snakeyaml..", ROOT + ".settings"),
             entry("org.bytedeco..", ROOT + ".footage.ffmpeg"),
-            entry("org.jtransforms..", ROOT + ".footage"),
+            entry("org.jtransforms..", ROOT + ".footage|" + ROOT + ".sound"),
             entry("org.apache.commons.csv..", ROOT + ".handoff"),
             entry("org.apache.pdfbox..", ROOT + ".handoff.pdf|" + ROOT + ".script.source"),
             entry("com.github.difflib..", ROOT + ".session|" + ROOT + ".script.source"),

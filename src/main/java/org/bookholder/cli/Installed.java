@@ -93,6 +93,11 @@ public final class Installed {
         }
 
         @Override
+        public AudioSource microphoneWithSides(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
+            return Microphone.openWithSides(name, Microphone.PREFERRED_RATE, nanoTime);
+        }
+
+        @Override
         public List<HandOffPart> handOffParts() {
             return HAND_OFF_PARTS;
         }

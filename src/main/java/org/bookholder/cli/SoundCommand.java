@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.sound.MachineMicrophone;
 import org.bookholder.app.sound.SoundCheckListener;
 import org.bookholder.app.sound.SoundCheckRequest;
 import org.bookholder.app.sound.SoundCheckService;
 import org.bookholder.app.sound.SoundJson;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.sound.LoudnessReading;
+import org.bookholder.sound.RoomNoise;
 import org.bookholder.sound.SoundCheck;
 import org.bookholder.sound.SoundFinding;
 import org.bookholder.sound.SoundFinding.Grade;
@@ -27,7 +29,8 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "Check the sound before you record: first some seconds of the room, then some of your voice.",
-            "Says what the level, noise, hum and clipping amount to, and what to try. Exit status 3 if something is"
+            "Says what the level, noise, hum, echo and clipping amount to, whether two channels go together and the whole voice"
+                    + " comes through, and what to try. Exit status 3 if something is"
                     + " poor."
         })
 final class SoundCommand implements Callable<Integer> {
@@ -66,8 +69,12 @@ final class SoundCommand implements Callable<Integer> {
         if (audio != null && microphone != null) {
             throw new ProblemException("a recording takes the microphone's place", "--audio", "leave out --microphone");
         }
-        SoundCheckRequest request =
-                new SoundCheckRequest(room, voice, Optional.ofNullable(microphone), Optional.ofNullable(audio));
+        SoundCheckRequest request = new SoundCheckRequest(
+                room,
+                voice,
+                Optional.ofNullable(microphone),
+                new MachineMicrophone(here).chosen(),
+                Optional.ofNullable(audio));
         SoundCheck check = new SoundCheckService(here, new Instructions(), Interruption.NONE).check(request);
         if (json) {
             terminal.out().print(SoundJson.of(check).toPrettyString() + "\n");
@@ -118,6 +125,9 @@ final class SoundCommand implements Callable<Integer> {
             if (!text.advice().isEmpty()) {
                 terminal.out().println(row("", "", "try: " + text.advice()));
             }
+        }
+        for (RoomNoise.Part part : check.spectrum().parts()) {
+            terminal.out().println(row("in the room", "", SoundText.of(part)));
         }
         LoudnessReading loudness = check.voice().loudness();
         if (Double.isFinite(loudness.integrated())) {

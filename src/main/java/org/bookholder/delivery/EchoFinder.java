@@ -2,8 +2,9 @@ package org.bookholder.delivery;
 
 import java.util.Arrays;
 import org.bookholder.delivery.Finding.Grade;
-import org.bookholder.footage.PowerSpectrum;
 import org.bookholder.sound.Decibels;
+import org.bookholder.sound.LoudSpectra;
+import org.bookholder.sound.PowerSpectrum;
 
 /**
  * Finds a voice that is heard twice, a moment apart, as when two tracks of it lie one upon the other. Such an echo puts a

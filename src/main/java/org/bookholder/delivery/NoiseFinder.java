@@ -3,8 +3,9 @@ package org.bookholder.delivery;
 import java.util.Arrays;
 import java.util.Locale;
 import org.bookholder.delivery.Finding.Grade;
-import org.bookholder.footage.PowerSpectrum;
 import org.bookholder.sound.Decibels;
+import org.bookholder.sound.LoudSpectra;
+import org.bookholder.sound.PowerSpectrum;
 
 /**
  * Finds steady noise that is too loud beside the voice, and hum of the mains. Noise is what is heard in the pauses: the

@@ -3,6 +3,7 @@ package org.bookholder.desk;
 import java.util.List;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Sound;
+import org.bookholder.sound.PeakLevel;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.TroubleText;
 import org.pcollections.PVector;
@@ -32,9 +33,6 @@ public record LiveHistory(
 
     /** How long clipping is shown after it was heard, in seconds. */
     private static final double CLIPPING_TOLD = 10;
-
-    /** Speech should peak between -20 and -6 dBFS (common practice); below this level it is not recognised well. */
-    private static final double TOO_LOW = -32;
 
     private static final double SILENT = -90;
 
@@ -92,11 +90,13 @@ public record LiveHistory(
         if (clipped.ticks() > 0 && state.now().since(clipped).seconds() < CLIPPING_TOLD) {
             return "too loud: cut off at full scale";
         }
-        double loudest = loudest(sounds, SECONDS);
-        if (sounds.size() >= HOLD && loudest(sounds, HOLD) <= SILENT) {
+        if (sounds.size() >= HOLD && PeakLevel.of(loudest(sounds, HOLD)) == PeakLevel.NONE) {
             return "no sound comes in";
         }
-        return sounds.size() >= SECONDS / 2 && loudest < TOO_LOW ? "too low" : "";
+        if (!sounds.isEmpty() && PeakLevel.of(loudest(sounds, HOLD)) == PeakLevel.TOO_HIGH) {
+            return "too loud";
+        }
+        return sounds.size() >= SECONDS / 2 && level(sounds) == PeakLevel.TOO_LOW ? "too low" : "";
     }
 
     /** The highest peak of the last seconds, in dBFS. */
@@ -113,6 +113,15 @@ public record LiveHistory(
                         .filter(rms -> rms > SILENT)
                         .min()
                         .orElse(Double.NaN);
+    }
+
+    /** How the level of the last seconds is, by the rule of the sound check. */
+    public PeakLevel level() {
+        return level(heard);
+    }
+
+    private static PeakLevel level(List<SoundPoint> sounds) {
+        return sounds.isEmpty() ? PeakLevel.NONE : PeakLevel.of(loudest(sounds, SECONDS));
     }
 
     private static double loudest(List<SoundPoint> sounds, int last) {

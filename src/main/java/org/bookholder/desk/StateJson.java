@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.script.model.Direction;
@@ -124,6 +125,7 @@ final class StateJson {
         JsonFigures.put(node, "peak", state.measures().sound().peak(), 1);
         JsonFigures.put(node, "hold", trail.hold(), 1);
         JsonFigures.put(node, "room", trail.room(), 0);
+        node.put("level", trail.level().name().toLowerCase(Locale.ROOT));
         node.put("clipped", state.measures().sound().clipped());
         node.put("lost", JsonFigures.seconds(state.measures().sound().lost()));
         node.put("wrong", trail.wrong());

@@ -1,6 +1,7 @@
 package org.bookholder.sound;
 
 import java.util.Arrays;
+import java.util.List;
 import org.bookholder.speech.AudioBlock;
 
 /** Collects the sound for a sound check: first the room, then the voice. Confined to one thread. */
@@ -9,9 +10,18 @@ public final class CheckRecording {
 
     private final int rate;
     private final int settling;
-    private final float[] room;
-    private final float[] voice;
+    private final Channel mixed;
+    private final Channel left;
+    private final Channel right;
+    private boolean twoSides;
     private int heard;
+
+    /** The samples of one channel, or of their mix; full scale is 1. */
+    private record Channel(float[] room, float[] voice) {
+        static Channel of(int room, int voice) {
+            return new Channel(new float[room], new float[voice]);
+        }
+    }
 
     /**
      * Creates an empty recording.
@@ -24,28 +34,39 @@ public final class CheckRecording {
     public CheckRecording(int rate, double settling, double room, double voice) {
         this.rate = rate;
         this.settling = (int) (settling * rate);
-        this.room = new float[(int) (room * rate)];
-        this.voice = new float[(int) (voice * rate)];
+        mixed = Channel.of((int) (room * rate), (int) (voice * rate));
+        left = Channel.of(mixed.room.length, mixed.voice.length);
+        right = Channel.of(0, mixed.voice.length);
     }
 
-    /** Takes in a block at that rate; returns whether more audio is needed. */
+    /** Takes in a block at that rate, with both sides if it keeps them; returns whether more audio is needed. */
     public boolean hear(AudioBlock block) {
-        for (short sample : block.samples()) {
-            int inRoom = heard - settling;
-            int inVoice = inRoom - room.length - settling;
-            if (inRoom >= 0 && inRoom < room.length) {
-                room[inRoom] = sample / FULL_SCALE;
-            } else if (inVoice >= 0 && inVoice < voice.length) {
-                voice[inVoice] = sample / FULL_SCALE;
+        List<short[]> sides = block.sides();
+        twoSides |= !sides.isEmpty();
+        for (int i = 0; i < block.samples().length; i++) {
+            put(mixed, block.samples()[i]);
+            if (!sides.isEmpty()) {
+                put(left, sides.get(0)[i]);
+                put(right, sides.get(1)[i]);
             }
             heard++;
         }
-        return heard < 2 * settling + room.length + voice.length;
+        return heard < 2 * settling + mixed.room.length + mixed.voice.length;
+    }
+
+    private void put(Channel channel, short sample) {
+        int inRoom = heard - settling;
+        int inVoice = inRoom - mixed.room.length - settling;
+        if (inRoom >= 0 && inRoom < channel.room.length) {
+            channel.room[inRoom] = sample / FULL_SCALE;
+        } else if (inVoice >= 0 && inVoice < channel.voice.length) {
+            channel.voice[inVoice] = sample / FULL_SCALE;
+        }
     }
 
     /** Whether enough of the room has been heard. */
     public boolean roomHeard() {
-        return heard >= settling + room.length;
+        return heard >= settling + mixed.room.length;
     }
 
     /** How many seconds of voice were heard. */
@@ -54,11 +75,26 @@ public final class CheckRecording {
     }
 
     private int voiceSamples() {
-        return Math.max(0, Math.min(voice.length, heard - 2 * settling - room.length));
+        return Math.max(0, Math.min(mixed.voice.length, heard - 2 * settling - mixed.room.length));
     }
 
-    /** The result. Call it only when the room has been heard and there is at least a second of voice. */
+    /**
+     * The result. Call it only when the room has been heard and there is at least a second of voice. What two sides that cancel each
+     * other leave of a voice says nothing of it, so the left one is measured then.
+     */
     public SoundCheck check() {
-        return new SoundCheck(RoomReading.of(room, rate), VoiceReading.of(Arrays.copyOf(voice, voiceSamples()), rate));
+        Sides.Kind sides = twoSides ? Sides.of(spoken(left), spoken(right), rate) : Sides.Kind.BOTH;
+        Channel measured = sides == Sides.Kind.OPPOSED ? left : mixed;
+        float[] voice = spoken(measured);
+        RoomReading room = RoomReading.of(measured.room, rate);
+        return new SoundCheck(
+                room,
+                VoiceReading.of(voice, rate),
+                RoomNoise.of(measured.room, rate, room.hum()),
+                SoundPath.of(sides, measured.room, voice, rate));
+    }
+
+    private float[] spoken(Channel channel) {
+        return Arrays.copyOf(channel.voice, voiceSamples());
     }
 }

@@ -9,22 +9,29 @@ import org.bookholder.sound.SoundFinding.Kind;
 /**
  * Result of a sound check: how good room and voice are. {@code wording} says what to improve.
  *
- * <p>Oral history archives advise that speech should peak between -12 and -6 dBFS (Boyd, Oral History Association). No
- * standard covers noise, offset and hum; those limits are our own, within common practice.
+ * <p>The level is judged by {@link PeakLevel}. A room for teaching should go on for 0.6 s at most (ANSI/ASA S12.60). No standard covers
+ * noise, offset and hum; those limits are our own, within common practice.
  *
  * @param room the room alone
  * @param voice the voice in that room
+ * @param spectrum the room's noise over frequency
+ * @param path what lies between the voice and the program
  */
-public record SoundCheck(RoomReading room, VoiceReading voice) {
-    /** Peaks of speech belong between these, in dBFS. */
-    public static final double LOWEST_PEAK = -12;
+public record SoundCheck(RoomReading room, VoiceReading voice, RoomNoise spectrum, SoundPath path) {
+    private static final double ECHO_GOOD = 0.6;
+    private static final double ECHO_FAIR = 0.9;
 
-    /** Peaks of speech belong between these, in dBFS. */
-    public static final double HIGHEST_PEAK = -6;
+    private static final int TELEPHONE_HERTZ = 4000;
 
-    private static final double TOO_LOUD = -1;
-    private static final double TOO_LOW = -24;
-    private static final double SILENT = -90;
+    /** A check of which only room and voice are known. */
+    public SoundCheck(RoomReading room, VoiceReading voice) {
+        this(room, voice, RoomNoise.UNKNOWN, SoundPath.PLAIN);
+    }
+
+    /** The same check, by a microphone that is not the one that was chosen. */
+    public SoundCheck by(SoundPath.OtherMicrophone other) {
+        return new SoundCheck(room, voice, spectrum, path.with(other));
+    }
 
     /** How much louder the voice is than the room, in dB. */
     public double ratio() {
@@ -46,32 +53,51 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
 
     /** The findings, in the order in which to fix them. */
     public List<SoundFinding> findings() {
-        if (voice.peak() <= SILENT) {
-            return List.of(new SoundFinding(Grade.POOR, Kind.NO_SIGNAL));
-        }
         List<SoundFinding> findings = new ArrayList<>();
+        path.other().ifPresent(other -> findings.add(new SoundFinding(Grade.FAIR, Kind.OTHER_MICROPHONE)));
+        if (PeakLevel.of(voice.peak()) == PeakLevel.NONE) {
+            findings.add(new SoundFinding(Grade.POOR, Kind.NO_SIGNAL));
+            return findings;
+        }
         if (unspoken()) {
             findings.add(new SoundFinding(Grade.POOR, Kind.NO_VOICE));
         } else {
-            findings.add(level());
-            findings.add(clipping());
-            findings.add(new SoundFinding(atLeast(ratio(), 35, 25), Kind.VOICE_TO_ROOM));
+            ofVoice(findings);
         }
         findings.add(noise());
         findings.add(hum());
+        spectrum.tone()
+                .map(tone -> new SoundFinding(besideVoice(tone.level()), Kind.TONE))
+                .filter(finding -> finding.grade() != Grade.GOOD)
+                .ifPresent(findings::add);
         findings.add(new SoundFinding(atMost(Math.abs(room.offset()), 0.01, 0.05), Kind.OFFSET));
         return findings;
     }
 
+    private void ofVoice(List<SoundFinding> findings) {
+        switch (path.sides()) {
+            case OPPOSED -> findings.add(new SoundFinding(Grade.POOR, Kind.SIDES_OPPOSED));
+            case LEFT_ONLY, RIGHT_ONLY -> findings.add(new SoundFinding(Grade.FAIR, Kind.ONE_SIDE));
+            case BOTH, QUIET -> {}
+        }
+        path.limit()
+                .ifPresent(limit -> findings.add(
+                        new SoundFinding(limit <= TELEPHONE_HERTZ ? Grade.POOR : Grade.FAIR, Kind.NARROW)));
+        findings.add(level());
+        findings.add(clipping());
+        path.echo()
+                .ifPresent(seconds -> findings.add(new SoundFinding(atMost(seconds, ECHO_GOOD, ECHO_FAIR), Kind.ECHO)));
+        findings.add(new SoundFinding(atLeast(ratio(), 35, 25), Kind.VOICE_TO_ROOM));
+    }
+
     private SoundFinding level() {
-        double peak = voice.peak();
-        if (peak > HIGHEST_PEAK) {
-            return new SoundFinding(peak > TOO_LOUD ? Grade.POOR : Grade.FAIR, Kind.LEVEL_TOO_HIGH);
-        }
-        if (peak < LOWEST_PEAK) {
-            return new SoundFinding(peak < TOO_LOW ? Grade.POOR : Grade.FAIR, Kind.LEVEL_TOO_LOW);
-        }
-        return new SoundFinding(Grade.GOOD, Kind.LEVEL_RIGHT);
+        PeakLevel level = PeakLevel.of(voice.peak());
+        Kind kind = switch (level) {
+            case NONE, TOO_LOW, LOW -> Kind.LEVEL_TOO_LOW;
+            case RIGHT -> Kind.LEVEL_RIGHT;
+            case HIGH, TOO_HIGH -> Kind.LEVEL_TOO_HIGH;
+        };
+        return new SoundFinding(level.grade(), kind);
     }
 
     private SoundFinding clipping() {
@@ -91,8 +117,12 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
 
     private SoundFinding hum() {
         return room.hum()
-                .map(hum -> new SoundFinding(atLeast(voice.speech().level() - hum.level(), 55, 45), Kind.HUM))
+                .map(hum -> new SoundFinding(besideVoice(hum.level()), Kind.HUM))
                 .orElseGet(() -> new SoundFinding(Grade.GOOD, Kind.NO_HUM));
+    }
+
+    private Grade besideVoice(double tones) {
+        return atLeast(voice.speech().level() - tones, 55, 45);
     }
 
     private static Grade atLeast(double value, double good, double fair) {

@@ -43,6 +43,18 @@ public record SoundFinding(Grade grade, Kind kind) {
         NO_HUM,
         /** Hum of the mains. */
         HUM,
+        /** A steady tone that is not of the mains. */
+        TONE,
+        /** The microphone is not the one that was chosen. */
+        OTHER_MICROPHONE,
+        /** Two channels that cancel each other. */
+        SIDES_OPPOSED,
+        /** The voice is on one of two channels only. */
+        ONE_SIDE,
+        /** The voice lacks its upper part. */
+        NARROW,
+        /** How long the room goes on after a word. */
+        ECHO,
         /** How far the samples lie off zero. */
         OFFSET
     }

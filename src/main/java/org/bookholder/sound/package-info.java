@@ -1,5 +1,5 @@
 /**
- * Measures sound: room, voice, hum, loudness. Start with {@link org.bookholder.sound.SoundCheck}; {@link
+ * Measures sound: room, voice and the way to the program, hum, loudness. Start with {@link org.bookholder.sound.SoundCheck}; {@link
  * org.bookholder.sound.LoudnessMeter} measures loudness.
  */
 @NullMarked

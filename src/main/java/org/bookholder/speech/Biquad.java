@@ -26,7 +26,7 @@ public final class Biquad {
      * @param quality its gain at the corner frequency
      * @param rate samples in one second
      */
-    static Biquad highPass(double hertz, double quality, int rate) {
+    public static Biquad highPass(double hertz, double quality, int rate) {
         double turn = 2 * Math.PI * hertz / rate;
         double alpha = Math.sin(turn) / (2 * quality);
         double cosine = Math.cos(turn);
@@ -35,6 +35,26 @@ public final class Biquad {
                 (1 + cosine) / 2 / scale,
                 -(1 + cosine) / scale,
                 (1 + cosine) / 2 / scale,
+                -2 * cosine / scale,
+                (1 - alpha) / scale);
+    }
+
+    /**
+     * A low-pass by the same formulas.
+     *
+     * @param hertz its corner frequency, below half of the rate
+     * @param quality its gain at the corner frequency
+     * @param rate samples in one second
+     */
+    public static Biquad lowPass(double hertz, double quality, int rate) {
+        double turn = 2 * Math.PI * hertz / rate;
+        double alpha = Math.sin(turn) / (2 * quality);
+        double cosine = Math.cos(turn);
+        double scale = 1 + alpha;
+        return new Biquad(
+                (1 - cosine) / 2 / scale,
+                (1 - cosine) / scale,
+                (1 - cosine) / 2 / scale,
                 -2 * cosine / scale,
                 (1 - alpha) / scale);
     }

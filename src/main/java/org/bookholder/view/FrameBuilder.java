@@ -154,7 +154,7 @@ final class FrameBuilder {
             return "";
         }
         return switch (moment.sound.verdict()) {
-            case UNKNOWN, GOOD -> "";
+            case UNKNOWN, LOWISH, GOOD, LOUDISH -> "";
             case GONE, LOW, LOUD ->
                 Opening.listens(state) ? moment.sound.verdict().words() : "";
         };

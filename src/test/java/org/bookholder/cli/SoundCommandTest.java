@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
@@ -60,7 +61,14 @@ final class SoundCommandTest {
         assertThat(json.at("/room/hum").isNull()).isTrue();
         assertThat(json.at("/voice/clipped").asInt()).isPositive();
         assertThat(json.at("/voice/peak").asDouble()).isCloseTo(0, within(0.01));
-        assertThat(json.at("/remarks")).hasSize(6);
+        assertThat(json.at("/remarks")).hasSize(7);
+        assertThat(json.at("/path/sides").asText()).isEqualTo("both");
+        assertThat(json.at("/path/echo_seconds").asDouble()).isLessThan(0.3);
+        assertThat(json.at("/noise/parts/0/kind").asText()).isEqualTo("hiss");
+        // White noise has the same power in each hertz: 3.01 dB more for each octave, by thirds.
+        assertThat(json.at("/noise/bands/22/level").asDouble()
+                        - json.at("/noise/bands/13/level").asDouble())
+                .isCloseTo(9.03, within(1.5));
         assertThat(json.at("/sources/0").asText()).contains("Oral History Association");
         assertThat(program.err()).contains("Sound check: check.wav");
     }
@@ -78,6 +86,21 @@ final class SoundCommandTest {
         program.equipment.hasMicrophone(
                 FakeAudioSource.of(RATE, new short[RATE]).then(new AudioRead.Gone("the microphone was unplugged")));
         refuses("no more sound came in (the microphone was unplugged)", "sound");
+    }
+
+    @Test
+    void aMicrophoneThatIsNotTheOneChosen() throws ProblemException, IOException {
+        Path settings = Files.createDirectories(folder.resolve("settings"));
+        Files.writeString(settings.resolve("home.txt"), "microphone: Desk microphone\n");
+        short[] second = new short[RATE];
+        program.equipment.hasMicrophone(FakeAudioSource.of(RATE, joined(second, samples(5, 4, 1, 4, second))));
+        program.run("sound", "--room", "4", "--voice", "4");
+        assertThat(program.out())
+                .contains("microphone     fair  this is a fake microphone; Desk microphone is chosen for this machine");
+        program.equipment.hasMicrophone(FakeAudioSource.of(RATE, joined(second, samples(5, 4, 1, 4, second)))
+                .named("USB Desk Microphone"));
+        program.run("sound", "--room", "4", "--voice", "4");
+        assertThat(program.out()).doesNotContain("is chosen for this machine");
     }
 
     @Test

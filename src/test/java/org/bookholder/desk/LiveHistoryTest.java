@@ -7,6 +7,7 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.sound.PeakLevel;
 import org.bookholder.testing.Readings;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
@@ -74,12 +75,22 @@ final class LiveHistoryTest {
 
     @Test
     void aQuietVoiceIsCalledTooLowAfterAQuarterOfAMinute() {
-        hear(14, -60, -33);
+        hear(14, -60, -27);
         assertThat(history.wrong()).isEmpty();
-        hear(1, -60, -33);
+        hear(1, -60, -27);
         assertThat(history.wrong()).isEqualTo("too low");
-        hear(1, -60, -32);
+        assertThat(history.level()).isEqualTo(PeakLevel.TOO_LOW);
+        hear(1, -60, -24);
         assertThat(history.wrong()).isEmpty();
+    }
+
+    @Test
+    void aVoiceThatNearlyClipsIsTooLoud() {
+        hear(1, -12, -1);
+        assertThat(history.wrong()).isEmpty();
+        assertThat(history.level()).isEqualTo(PeakLevel.HIGH);
+        hear(1, -12, -0.9);
+        assertThat(history.wrong()).isEqualTo("too loud");
     }
 
     @Test

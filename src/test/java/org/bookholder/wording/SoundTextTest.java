@@ -4,14 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.bookholder.sound.Hum;
 import org.bookholder.sound.LoudnessReading;
+import org.bookholder.sound.RoomNoise;
 import org.bookholder.sound.RoomReading;
+import org.bookholder.sound.Sides;
 import org.bookholder.sound.SoundCheck;
 import org.bookholder.sound.SoundFinding;
 import org.bookholder.sound.SoundFinding.Grade;
 import org.bookholder.sound.SoundFinding.Kind;
+import org.bookholder.sound.SoundPath;
 import org.bookholder.sound.SpeechLevel;
 import org.bookholder.sound.VoiceReading;
 import org.junit.jupiter.api.Test;
@@ -76,6 +81,34 @@ final class SoundTextTest {
         assertThat(rows(check))
                 .contains(
                         "room noise: -70.0 dBFS, but once -54.0 dBFS; find out what made the noise, and measure again");
+    }
+
+    @Test
+    void saysWhatLiesBetweenTheVoiceAndTheProgram() {
+        assertThat(firstRow(Sides.Kind.OPPOSED, OptionalInt.empty()))
+                .isEqualTo(
+                        "channels: left and right cancel each other; set the input to one channel (mono), or use another cable: a"
+                                + " plug or a cable is wired the wrong way round");
+        assertThat(firstRow(Sides.Kind.RIGHT_ONLY, OptionalInt.empty()))
+                .startsWith("channels: the voice comes in on the right only; set the input to one channel");
+        assertThat(firstRow(Sides.Kind.BOTH, OptionalInt.of(4000)))
+                .startsWith("voice band: nothing above 4 kHz; use another microphone");
+    }
+
+    private static String firstRow(Sides.Kind sides, OptionalInt limit) {
+        SoundPath path = new SoundPath(sides, limit, OptionalDouble.empty(), Optional.empty());
+        return rows(new SoundCheck(QUIET, voice(-9, 0), RoomNoise.UNKNOWN, path))
+                .get(0);
+    }
+
+    @Test
+    void namesWhatStandsOutOfTheRoomsNoise() {
+        RoomNoise noise = new RoomNoise(List.of(), List.of(new RoomNoise.Part(RoomNoise.Kind.TONE, 237, 237, -50)));
+        SoundCheck check = new SoundCheck(room(-48, -46, 0, Optional.empty()), voice(-9, 0), noise, SoundPath.PLAIN);
+        assertThat(rows(check))
+                .contains(
+                        "room noise: -48.0 dBFS, mostly a steady tone of 237 Hz, as of a fridge, a motor or a charger, -50 dBFS;"
+                                + " look for a fridge, a motor, a charger or a screen, and switch it off");
     }
 
     @Test

@@ -29,6 +29,11 @@ public interface Equipment {
     /** Opens a microphone; the default one if no name is given. */
     AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException;
 
+    /** The same; its blocks keep both channels if it can give them. */
+    default AudioSource microphoneWithSides(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
+        return microphone(name, nanoTime);
+    }
+
     /**
      * The monitors on which a reading window can open. Main thread only.
      *

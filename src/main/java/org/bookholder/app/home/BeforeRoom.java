@@ -12,6 +12,7 @@ import org.bookholder.app.sound.MicrophoneLevels;
 import org.bookholder.app.sound.SoundChecks;
 import org.bookholder.app.sound.SoundJson;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.sound.PeakLevel;
 import org.bookholder.view.layout.Geometry;
 import org.bookholder.view.settings.Display;
 import org.bookholder.view.settings.TypeSize;
@@ -96,6 +97,7 @@ final class BeforeRoom {
                 .forEach(level -> all.addObject()
                         .put("name", level.name())
                         .put("peak", Math.round(level.peak()))
+                        .put("loud", PeakLevel.of(level.peak()) == PeakLevel.TOO_HIGH)
                         .put("trouble", level.trouble()));
         return all;
     }

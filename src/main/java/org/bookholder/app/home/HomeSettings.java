@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.day.DayService;
@@ -14,6 +13,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.TargetPaces;
+import org.bookholder.app.sound.MachineMicrophone;
 import org.bookholder.delivery.Profile;
 import org.bookholder.delivery.ProfileForm;
 import org.bookholder.fatigue.LimitsForm;
@@ -21,29 +21,23 @@ import org.bookholder.files.Access;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.Form;
 import org.bookholder.settings.Form.Field;
-import org.bookholder.settings.Setting;
 import org.bookholder.settings.SettingsFile;
 import org.bookholder.view.settings.WindowForm;
 import org.jspecify.annotations.Nullable;
 
 /** What can be set from the page, in the same files that people edit. Safe for use by several threads. */
 final class HomeSettings {
-    private static final String MICROPHONE = "microphone";
-
-    private static final Form<String> FORM = new Form<>(
-            "setting", List.of(new Field<>(MICROPHONE, "its name; empty for the system's default", Setting::text)));
-
     private final Environment here;
-    private final SettingsFile own;
+    private final MachineMicrophone microphone;
 
     HomeSettings(Environment here) {
         this.here = here;
-        own = new SettingsFile(here.settings().resolve("home.txt"), "the settings");
+        microphone = new MachineMicrophone(here);
     }
 
     /** The microphone to read with; empty for the machine's own choice. */
     synchronized Optional<String> microphone() throws ProblemException {
-        return Optional.ofNullable(own.read(FORM).values().get(MICROPHONE)).filter(name -> !name.isEmpty());
+        return microphone.chosen();
     }
 
     /** All that can be set, in groups, each setting with its meaning and its present value. */
@@ -106,7 +100,7 @@ final class HomeSettings {
                 DeliveryProfiles.begin(here.delivery(), ProfileForm.usual(), Access.OWNER);
                 DeliveryProfiles.set(here.delivery(), name, text);
             }
-            case "home" -> own.set(FORM, name, text);
+            case "home" -> microphone.set(name, text);
             default -> throw new ProblemException("there are no such settings", group, "choose another one");
         }
     }

@@ -44,6 +44,11 @@ public record HeldEquipment(Equipment equipment, Runnable hold) implements Equip
     }
 
     @Override
+    public AudioSource microphoneWithSides(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
+        return equipment.microphoneWithSides(name, nanoTime);
+    }
+
+    @Override
     public List<Display> displays() throws ProblemException {
         return equipment.displays();
     }

@@ -9,7 +9,12 @@ import java.util.Optional;
  * @param roomSeconds how long the room is measured, in seconds
  * @param voiceSeconds how long the voice is measured at most, in seconds
  * @param microphone the microphone's name; empty for the default one
+ * @param chosen the name of the microphone that was chosen for this machine; empty if none was
  * @param recording a recording (WAV) to use instead: first the room, then the voice
  */
 public record SoundCheckRequest(
-        double roomSeconds, double voiceSeconds, Optional<String> microphone, Optional<Path> recording) {}
+        double roomSeconds,
+        double voiceSeconds,
+        Optional<String> microphone,
+        Optional<String> chosen,
+        Optional<Path> recording) {}

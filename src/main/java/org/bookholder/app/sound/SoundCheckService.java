@@ -9,6 +9,7 @@ import org.bookholder.runtime.source.SourceListener;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.sound.CheckRecording;
 import org.bookholder.sound.SoundCheck;
+import org.bookholder.sound.SoundPath;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.wav.WavSource;
 
@@ -46,6 +47,7 @@ public final class SoundCheckService {
 
     private SoundCheck hear(SoundCheckRequest request, Path file) throws ProblemException {
         WavSource source = WavSource.open(file);
+        source.keepSides();
         listener.begins(source.name());
         CheckRecording recording = new CheckRecording(source.rate(), 0, request.roomSeconds(), request.voiceSeconds());
         gather(source, recording, file.toString(), () -> {});
@@ -53,7 +55,7 @@ public final class SoundCheckService {
     }
 
     private SoundCheck listen(SoundCheckRequest request) throws ProblemException {
-        AudioSource source = here.equipment().microphone(request.microphone(), here.nanoTime());
+        AudioSource source = here.equipment().microphoneWithSides(request.microphone(), here.nanoTime());
         listener.begins(source.name());
         CheckRecording recording =
                 new CheckRecording(source.rate(), SETTLING_SECONDS, request.roomSeconds(), request.voiceSeconds());
@@ -63,7 +65,17 @@ public final class SoundCheckService {
                 recording,
                 source.name(),
                 () -> listener.measuresVoice(SETTLING_SECONDS + request.voiceSeconds()));
-        return checked(request, recording, source.name());
+        SoundCheck check = checked(request, recording, source.name());
+        String heard = source.name();
+        return request.chosen()
+                .filter(chosen -> !names(heard, chosen))
+                .map(chosen -> check.by(new SoundPath.OtherMicrophone(heard, chosen)))
+                .orElse(check);
+    }
+
+    /** Whether a microphone is meant by a name, or by a part of it. */
+    private static boolean names(String microphone, String chosen) {
+        return microphone.toLowerCase(Locale.ROOT).contains(chosen.toLowerCase(Locale.ROOT));
     }
 
     private void gather(AudioSource source, CheckRecording recording, String where, Runnable roomDone)

@@ -77,12 +77,12 @@ public final class SoundChecks implements Stage {
         return status.get();
     }
 
-    /** Asks for a check with a microphone, the machine's own choice if none is named; nothing happens while one goes on. */
-    public synchronized void begin(Optional<String> microphone) {
+    /** Asks for a check with the microphone that was chosen for this machine, the system's default if none was; nothing happens while one goes on. */
+    public synchronized void begin(Optional<String> chosen) {
         if (!status().goesOn()) {
             stopping.set(false);
-            status.set(Status.at(Step.OPENING, microphone.orElse(""), 0));
-            requests.add(new SoundCheckRequest(ROOM_SECONDS, VOICE_SECONDS, microphone, Optional.empty()));
+            status.set(Status.at(Step.OPENING, chosen.orElse(""), 0));
+            requests.add(new SoundCheckRequest(ROOM_SECONDS, VOICE_SECONDS, chosen, chosen, Optional.empty()));
         }
     }
 

@@ -3,10 +3,13 @@ package org.bookholder.app.sound;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import org.bookholder.handoff.JsonNumbers;
 import org.bookholder.sound.LoudnessReading;
+import org.bookholder.sound.RoomNoise;
 import org.bookholder.sound.SoundCheck;
 import org.bookholder.sound.SoundFinding;
+import org.bookholder.sound.SoundPath;
 import org.bookholder.wording.SoundText;
 
 /**
@@ -23,6 +26,8 @@ public final class SoundJson {
         root.put("verdict", SoundText.of(check.grade()));
         root.set("room", room(check));
         root.set("voice", voice(check));
+        root.set("noise", noise(check.spectrum()));
+        root.set("path", path(check.path()));
         root.set("voice_to_room", JsonNumbers.number(check.ratio()));
         ArrayNode remarks = root.putArray("remarks");
         check.findings().forEach(finding -> remarks.add(remark(check, finding)));
@@ -43,6 +48,32 @@ public final class SoundJson {
                                 .put("hertz", hum.hertz())
                                 .set("level", JsonNumbers.number(hum.level())),
                         () -> node.putNull("hum"));
+        return node;
+    }
+
+    private static ObjectNode noise(RoomNoise noise) {
+        ObjectNode node = JSON.objectNode();
+        ArrayNode bands = node.putArray("bands");
+        noise.bands()
+                .forEach(band -> bands.addObject()
+                        .put("hertz", Math.round(band.hertz()))
+                        .set("level", JsonNumbers.number(band.level())));
+        ArrayNode parts = node.putArray("parts");
+        noise.parts()
+                .forEach(part -> parts.addObject()
+                        .put("kind", part.kind().name().toLowerCase(Locale.ROOT))
+                        .put("said", SoundText.of(part))
+                        .put("from", Math.round(part.from()))
+                        .put("to", Math.round(part.to()))
+                        .set("level", JsonNumbers.number(part.level())));
+        return node;
+    }
+
+    private static ObjectNode path(SoundPath path) {
+        ObjectNode node = JSON.objectNode();
+        node.put("sides", path.sides().name().toLowerCase(Locale.ROOT));
+        path.limit().ifPresentOrElse(hertz -> node.put("nothing_above", hertz), () -> node.putNull("nothing_above"));
+        node.set("echo_seconds", JsonNumbers.number(path.echo().orElse(Double.NaN)));
         return node;
     }
 

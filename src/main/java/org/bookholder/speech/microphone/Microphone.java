@@ -40,6 +40,7 @@ public final class Microphone implements AudioSource {
     private final String opened;
     private String name;
     private final int rate;
+    private final int channels;
     private final LongSupplier nanoTime;
     private @Nullable LossWatch watch;
     private long taken;
@@ -54,11 +55,12 @@ public final class Microphone implements AudioSource {
     private boolean gone;
     private boolean closed;
 
-    private Microphone(long device, String name, int rate, LongSupplier nanoTime) {
+    private Microphone(long device, String name, int rate, int channels, LongSupplier nanoTime) {
         this.device = device;
         this.opened = name;
         this.name = name;
         this.rate = rate;
+        this.channels = channels;
         this.nanoTime = nanoTime;
         this.lastSamplesNanos = nanoTime.getAsLong();
         this.lastLookNanos = lastSamplesNanos;
@@ -88,6 +90,22 @@ public final class Microphone implements AudioSource {
      * @throws ProblemException if there is no such microphone or it cannot be used
      */
     public static Microphone open(Optional<String> name, int rate, LongSupplier nanoTime) throws ProblemException {
+        return open(name, rate, 1, nanoTime);
+    }
+
+    /**
+     * The same, but its blocks keep two channels, {@link AudioBlock#sides}. The system gives those of a microphone with a single
+     * channel as two that are the same.
+     *
+     * @throws ProblemException if there is no such microphone or it cannot be used
+     */
+    public static Microphone openWithSides(Optional<String> name, int rate, LongSupplier nanoTime)
+            throws ProblemException {
+        return open(name, rate, 2, nanoTime);
+    }
+
+    private static Microphone open(Optional<String> name, int rate, int channels, LongSupplier nanoTime)
+            throws ProblemException {
         if (rate <= 0) {
             throw new IllegalArgumentException("rate (" + rate + ") must be positive");
         }
@@ -95,13 +113,14 @@ public final class Microphone implements AudioSource {
         String where = exact == null ? "microphone" : exact;
         try {
             AlsaMessages.dropped();
-            long device = ALC11.alcCaptureOpenDevice(exact, rate, AL10.AL_FORMAT_MONO16, rate * RING_SECONDS);
+            int format = channels == 1 ? AL10.AL_FORMAT_MONO16 : AL10.AL_FORMAT_STEREO16;
+            long device = ALC11.alcCaptureOpenDevice(exact, rate, format, rate * RING_SECONDS);
             if (device == 0) {
                 throw new ProblemException("no microphone can be opened", where, REMEDY);
             }
             ALC11.alcCaptureStart(device);
             String called = ALC10.alcGetString(device, ALC11.ALC_CAPTURE_DEVICE_SPECIFIER);
-            return new Microphone(device, called == null ? where : called, rate, nanoTime);
+            return new Microphone(device, called == null ? where : called, rate, channels, nanoTime);
         } catch (LinkageError e) {
             throw new ProblemException("this machine has no sound library", where, REMEDY, e);
         }
@@ -210,12 +229,23 @@ public final class Microphone implements AudioSource {
     }
 
     private AudioBlock take(int count) {
-        short[] samples = new short[count];
+        short[] samples = new short[count * channels];
         ALC11.alcCaptureSamples(device, samples, count);
-        AudioBlock block = new AudioBlock(StreamTime.ofSamples(position, rate), rate, samples);
+        StreamTime start = StreamTime.ofSamples(position, rate);
+        AudioBlock block = channels == 1 ? new AudioBlock(start, rate, samples) : sides(start, samples);
         taken += count;
         position += count;
         return block;
+    }
+
+    private AudioBlock sides(StreamTime start, short[] frames) {
+        short[] left = new short[frames.length / 2];
+        short[] right = new short[left.length];
+        for (int i = 0; i < left.length; i++) {
+            left[i] = frames[2 * i];
+            right[i] = frames[2 * i + 1];
+        }
+        return AudioBlock.ofSides(start, rate, left, right);
     }
 
     private AudioRead gone(String reason) {

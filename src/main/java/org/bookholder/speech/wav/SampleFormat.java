@@ -67,7 +67,16 @@ enum SampleFormat {
         for (int c = 0; c < channels; c++) {
             sum += at(bytes, offset + c * this.bytes);
         }
-        long value = Math.round(sum / channels * 32_768);
+        return rounded(sum / channels);
+    }
+
+    /** One channel of a frame as a 16-bit sample; values out of range are clipped. */
+    short channel(ByteBuffer bytes, int offset, int channel) {
+        return rounded(at(bytes, offset + channel * this.bytes));
+    }
+
+    private static short rounded(double sample) {
+        long value = Math.round(sample * 32_768);
         return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, value));
     }
 }

@@ -30,6 +30,7 @@ public final class WavSource implements AudioSource {
     private final WavDescription description;
     private final ByteBuffer buffer;
     private long framesRead;
+    private boolean keepsSides;
     private boolean closed;
 
     private WavSource(RandomAccessFile file, String name, WavDescription description) {
@@ -74,6 +75,11 @@ public final class WavSource implements AudioSource {
         }
     }
 
+    /** From now on the blocks of a file with two channels keep both, {@link AudioBlock#sides}. */
+    public void keepSides() {
+        keepsSides = true;
+    }
+
     @Override
     public String name() {
         return name;
@@ -109,13 +115,28 @@ public final class WavSource implements AudioSource {
         } catch (IOException e) {
             return new AudioRead.Gone("the file can no longer be read");
         }
-        short[] samples = new short[frames];
-        for (int i = 0; i < frames; i++) {
-            samples[i] = description.format().mixed(buffer, i * frameBytes, description.channels());
-        }
         StreamTime start = StreamTime.ofSamples(framesRead, description.rate());
         framesRead += frames;
-        return new AudioRead.Samples(new AudioBlock(start, description.rate(), samples));
+        return new AudioRead.Samples(
+                keepsSides && description.channels() == 2 ? sides(start, frames) : mixed(start, frames));
+    }
+
+    private AudioBlock mixed(StreamTime start, int frames) {
+        short[] samples = new short[frames];
+        for (int i = 0; i < frames; i++) {
+            samples[i] = description.format().mixed(buffer, i * description.frameBytes(), description.channels());
+        }
+        return new AudioBlock(start, description.rate(), samples);
+    }
+
+    private AudioBlock sides(StreamTime start, int frames) {
+        short[] left = new short[frames];
+        short[] right = new short[frames];
+        for (int i = 0; i < frames; i++) {
+            left[i] = description.format().channel(buffer, i * description.frameBytes(), 0);
+            right[i] = description.format().channel(buffer, i * description.frameBytes(), 1);
+        }
+        return AudioBlock.ofSides(start, description.rate(), left, right);
     }
 
     @Override

@@ -1,23 +1,19 @@
 package org.bookholder.view.cue;
 
 import org.bookholder.session.Sound;
+import org.bookholder.sound.PeakLevel;
+import org.bookholder.sound.SpeechPeaks;
 
 /**
  * Verdict on the sound. A verdict is shown only after its cause has lasted for a while, and goes when the cause has
- * been absent for as long, so that it never flickers. Levels are peaks in dBFS; that speech should peak between -20 and
- * -6 is common practice. Mutable. Confined to one thread.
+ * been absent for as long, so that it never flickers. The level is judged by the rule of the sound check, {@link PeakLevel}. Mutable. Confined to one thread.
  */
 public final class SoundCue {
-    private static final double SILENT = -90;
-    private static final double LOW = -32;
-    private static final double LOUD = -1;
-    private static final double SINKING = 1.5;
     private static final double SECONDS = 2.5;
 
     private Verdict verdict = Verdict.UNKNOWN;
 
-    /** The highest peak while somebody spoke; decays slowly. */
-    private double loudest = -120;
+    private final SpeechPeaks peaks = new SpeechPeaks();
 
     /** The verdict that will be shown if it lasts; the next field counts the seconds for which it has. */
     private Verdict candidate = Verdict.UNKNOWN;
@@ -33,11 +29,15 @@ public final class SoundCue {
         UNKNOWN("say a few words"),
         /** Nothing comes in at all. */
         GONE("no sound"),
-        /** Speech is weak. */
+        /** Speech is too weak to record. */
         LOW("sound too low"),
+        /** Speech is weaker than it should be. */
+        LOWISH("sound rather low"),
         /** The level is right. */
         GOOD("sound good"),
-        /** Speech clips at full scale. */
+        /** Speech is louder than it should be. */
+        LOUDISH("sound rather loud"),
+        /** Speech clips at full scale, or soon will. */
         LOUD("sound too loud");
 
         private final String words;
@@ -65,8 +65,10 @@ public final class SoundCue {
     public void advance(Sound sound, boolean spoken, double seconds) {
         boolean clips = sound.clipped() > clipped;
         clipped = sound.clipped();
-        loudest = spoken ? Math.max(loudest - SINKING * seconds, sound.peak()) : loudest;
-        Verdict now = judged(sound.peak(), loudest, clips);
+        if (spoken) {
+            peaks.hear(sound.peak(), seconds);
+        }
+        Verdict now = judged(sound.peak(), peaks.highest(), clips);
         held = now == candidate ? held + seconds : 0;
         candidate = now;
         boolean begun = verdict == Verdict.UNKNOWN && now != Verdict.GONE;
@@ -74,15 +76,19 @@ public final class SoundCue {
     }
 
     private static Verdict judged(double now, double peak, boolean clips) {
-        if (clips || peak >= LOUD) {
+        if (clips) {
             return Verdict.LOUD;
         }
-        if (now <= SILENT) {
+        if (PeakLevel.of(now) == PeakLevel.NONE) {
             return Verdict.GONE;
         }
-        if (peak <= SILENT) {
-            return Verdict.UNKNOWN;
-        }
-        return peak < LOW ? Verdict.LOW : Verdict.GOOD;
+        return switch (PeakLevel.of(peak)) {
+            case NONE -> Verdict.UNKNOWN;
+            case TOO_LOW -> Verdict.LOW;
+            case LOW -> Verdict.LOWISH;
+            case RIGHT -> Verdict.GOOD;
+            case HIGH -> Verdict.LOUDISH;
+            case TOO_HIGH -> Verdict.LOUD;
+        };
     }
 }

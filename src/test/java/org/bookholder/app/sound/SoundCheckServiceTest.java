@@ -47,7 +47,7 @@ final class SoundCheckServiceTest {
 
     @Test
     void saysThatThereIsNoMicrophone() {
-        SoundCheckRequest request = new SoundCheckRequest(5, 5, Optional.empty(), Optional.empty());
+        SoundCheckRequest request = new SoundCheckRequest(5, 5, Optional.empty(), Optional.empty(), Optional.empty());
         assertThatThrownBy(() -> service().check(request))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("there is no microphone");
@@ -60,7 +60,7 @@ final class SoundCheckServiceTest {
 
     private SoundCheckRequest recording(double seconds) {
         Path file = Wav.write(folder.resolve("check.wav"), RATE, Wav.sine(200, 0.01, RATE, seconds));
-        return new SoundCheckRequest(5, 5, Optional.empty(), Optional.of(file));
+        return new SoundCheckRequest(5, 5, Optional.empty(), Optional.empty(), Optional.of(file));
     }
 
     private final class Told implements SoundCheckListener {

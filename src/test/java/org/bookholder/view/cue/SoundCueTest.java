@@ -3,9 +3,12 @@ package org.bookholder.view.cue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.bookholder.session.Sound;
+import org.bookholder.sound.SpeechPeaks;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.view.cue.SoundCue.Verdict;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Verdicts on the sound, in virtual time. */
 final class SoundCueTest {
@@ -15,6 +18,14 @@ final class SoundCueTest {
     void speechOfUsualLevelIsGood() {
         speak(-12, 3);
         assertThat(cue.verdict()).isEqualTo(Verdict.GOOD);
+    }
+
+    /** The rule of the sound check, in the window's words. */
+    @ParameterizedTest
+    @CsvSource({"-27, LOW", "-18, LOWISH", "-9, GOOD", "-3, LOUDISH", "-0.5, LOUD"})
+    void theWindowSaysWhatTheSoundCheckSays(double peak, Verdict verdict) {
+        speak(peak, 3);
+        assertThat(cue.verdict()).isEqualTo(verdict);
     }
 
     @Test
@@ -41,7 +52,7 @@ final class SoundCueTest {
         assertThat(cue.verdict()).isEqualTo(Verdict.LOUD);
         cue.advance(new Sound(-20, -10, 5, StreamTime.ZERO), true, 0.1);
         assertThat(cue.verdict()).isEqualTo(Verdict.LOUD);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 10 * (SpeechPeaks.SECONDS + 3); i++) {
             cue.advance(new Sound(-20, -10, 5, StreamTime.ZERO), true, 0.1);
         }
         assertThat(cue.verdict()).isEqualTo(Verdict.GOOD);

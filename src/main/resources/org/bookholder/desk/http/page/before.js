@@ -91,7 +91,7 @@ function showMicrophones() {
 function told(heard) {
   if (!heard) return '';
   if (heard.trouble) return heard.trouble;
-  if (heard.peak > -3) return 'too loud';
+  if (heard.loud) return 'too loud';
   return heard.peak > -50 ? 'heard' : 'quiet';
 }
 

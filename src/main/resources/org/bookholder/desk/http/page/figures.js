@@ -41,6 +41,9 @@ export function showPace() {
   put('pace-length', `Runs to ${short(pace.projected)}, planned ${short(planned)}; ${left}`);
 }
 
+/** What is said of a level that is neither right nor wrong. */
+const LEVELS = { low: ', rather low', high: ', rather loud' };
+
 export function showSound() {
   const { sound } = model;
   const part = (db) => `${Math.max(0, Math.min(100, (100 * ((db ?? FLOOR) - FLOOR)) / -FLOOR))}%`;
@@ -50,7 +53,7 @@ export function showSound() {
   const clipped = sound.clipped ? `, ${count(sound.clipped, 'sample')} clipped` : '';
   const lost = sound.lost ? `, ${sound.lost.toFixed(1)} s lost` : '';
   put('sound', model.at.rolling || sound.room !== null
-    ? `peak ${figure(sound.hold)} dB${sound.room === null ? '' : `, quietest second ${figure(sound.room)} dB`}${clipped}${lost}`
+    ? `peak ${figure(sound.hold)} dB${LEVELS[sound.level] ?? ''}${sound.room === null ? '' : `, quietest second ${figure(sound.room)} dB`}${clipped}${lost}`
     : 'no take is rolling');
   put('wrong', sound.wrong ? `${sound.wrong}, since ${clock(inTake(model.takes.length, sound.since))} of the take` : '');
 }

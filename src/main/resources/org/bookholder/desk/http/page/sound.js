@@ -45,7 +45,7 @@ function result(sound) {
   const { check } = sound;
   const time = new Date(sound.when).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
   return [el('p', { class: `verdict ${check.verdict}` }, VERDICTS[check.verdict]),
-    el('p', { class: 'small' }, `${sound.source}, checked at ${time}`), drawn(check),
+    el('p', { class: 'small' }, `${sound.source}, checked at ${time}`), drawn(check), ...noise(check.noise),
     el('dl', { class: 'remarks' }, ...check.remarks.flatMap(({ about, grade, figure, advice }) => [
       el('dt', {}, about), el('dd', {}, el('span', { class: `grade ${grade}` }, grade), ` ${figure}`,
         advice ? el('span', { class: 'try' }, `Try: ${advice}.`) : '')])),
@@ -57,6 +57,31 @@ const VERDICTS = {
   fair: 'The sound will do. Whatever is marked fair can be better.',
   poor: 'Don\u2019t record yet. Fix whatever is marked poor, then check again.',
 };
+
+const QUIETEST_BAND = -110;
+const LOUDEST_BAND = -30;
+
+/** The room's noise over frequency: a column for each third of an octave, dark where something was named, and what was named below. */
+function noise({ bands, parts }) {
+  if (!bands.length) return [];
+  const width = 372 / bands.length;
+  const height = (level) => 90 * Math.max(0.02, Math.min(1, ((level ?? QUIETEST_BAND) - QUIETEST_BAND) / (LOUDEST_BAND - QUIETEST_BAND)));
+  const edge = 2 ** (1 / 6);
+  const named = (hertz) => parts.some(({ from, to }) => hertz * edge >= from && hertz / edge <= to);
+  const label = (hertz) => (hertz < 950 ? `${Number(hertz.toPrecision(1))}` : `${Number((hertz / 1000).toPrecision(1))} k`);
+  const texts = bands.flatMap(({ hertz }, i) => {
+    if (i % 6 !== 2) return [];
+    const text = svg('text', { x: 14 + width * (i + 0.5), y: 112, class: 'scale-text', 'text-anchor': 'middle' });
+    text.textContent = label(hertz);
+    return [text];
+  });
+  const said = parts.length ? parts.map((part) => part.said).join('; ') : 'nothing stands out';
+  return [el('h4', {}, 'Noise of the room, from low to high (Hz)'),
+    svg('svg', { viewBox: '0 0 400 116', class: 'sound-picture', role: 'img', 'aria-label': `Noise of the room over frequency: ${said}` },
+      ...bands.map(({ hertz, level }, i) => svg('rect', { class: named(hertz) ? 'noise-bar named' : 'noise-bar',
+        x: 14 + width * i, y: 96 - height(level), width: Math.max(1, width - 2), height: height(level) })), ...texts),
+    parts.length ? el('ul', { class: 'noise-parts' }, ...parts.map((part) => el('li', {}, part.said))) : el('p', { class: 'small' }, 'Nothing stands out.')];
+}
 
 /** Room, voice and peaks on one scale of levels, with the place where peaks belong. */
 function drawn({ room, voice }) {

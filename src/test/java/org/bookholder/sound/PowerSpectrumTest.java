@@ -1,4 +1,4 @@
-package org.bookholder.footage;
+package org.bookholder.sound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

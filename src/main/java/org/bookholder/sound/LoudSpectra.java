@@ -1,10 +1,9 @@
-package org.bookholder.delivery;
+package org.bookholder.sound;
 
 import java.util.function.Consumer;
-import org.bookholder.footage.PowerSpectrum;
 
 /** Cuts sound into frames and gives the spectrum of each that is loud enough. Confined to one thread. */
-final class LoudSpectra {
+public final class LoudSpectra {
     private final double least;
     private final int step;
     private final float[] frame;
@@ -18,7 +17,7 @@ final class LoudSpectra {
      * @param rate samples a second
      * @param least the mean square from which a frame is loud enough; 0 for all
      */
-    LoudSpectra(int size, int step, int rate, double least, Consumer<PowerSpectrum> sink) {
+    public LoudSpectra(int size, int step, int rate, double least, Consumer<PowerSpectrum> sink) {
         this.least = least;
         this.step = step;
         this.sink = sink;
@@ -27,7 +26,7 @@ final class LoudSpectra {
     }
 
     /** The next sample; full scale is 1. */
-    void hear(float sample) {
+    public void hear(float sample) {
         if (filled < frame.length) {
             frame[filled] = sample;
         }

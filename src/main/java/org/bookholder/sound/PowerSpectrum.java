@@ -1,4 +1,4 @@
-package org.bookholder.footage;
+package org.bookholder.sound;
 
 import org.jtransforms.fft.FloatFFT_1D;
 
