@@ -2,6 +2,7 @@ package org.bookholder.footage.ffmpeg;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.bookholder.footage.Footage;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
@@ -33,12 +34,14 @@ public final class FootageSource implements AudioSource {
     }
 
     /**
-     * Opens a file's sound.
+     * Opens a file's sound: all its channels together, or the one in which a voice is heard best.
      *
      * @throws ProblemException if it has none that can be decoded
      */
     public static FootageSource open(Footage footage) throws ProblemException {
-        return new FootageSource(footage, FootageSound.open(footage.file(), RATE));
+        int channels = footage.sound().map(Footage.Sound::channels).orElse(1);
+        OptionalInt channel = VoiceChannel.of(footage.file(), channels);
+        return new FootageSource(footage, FootageSound.open(footage.file(), RATE, channel));
     }
 
     /** How much of it was read so far; may be asked on any thread. */

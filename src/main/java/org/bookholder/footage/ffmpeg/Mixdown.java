@@ -1,6 +1,7 @@
 package org.bookholder.footage.ffmpeg;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.OptionalInt;
 import org.bookholder.problem.ProblemException;
 import org.bytedeco.ffmpeg.avutil.AVChannelLayout;
@@ -11,7 +12,11 @@ import org.bytedeco.ffmpeg.swresample.SwrContext;
 import org.bytedeco.javacpp.PointerPointer;
 import org.bytedeco.javacpp.ShortPointer;
 
-/** Turns decoded sound of any kind into one channel of 16 bit at a given rate. Confined to one thread. */
+/**
+ * Turns decoded sound of any kind into one channel of 16 bit at a given rate. All channels count alike, whatever loudspeaker they are
+ * named for: recorders put a microphone on each, and the usual mix leaves out what it takes for the channel of low effects. Confined to
+ * one thread.
+ */
 final class Mixdown implements AutoCloseable {
     private final SwrContext resampler;
     private final int rate;
@@ -42,11 +47,9 @@ final class Mixdown implements AutoCloseable {
                     frame.sample_rate(),
                     0,
                     null);
-            if (made >= 0 && channel.isPresent()) {
-                int channels = frame.ch_layout().nb_channels();
-                double[] weights = new double[channels];
-                weights[Math.min(channel.getAsInt(), channels - 1)] = 1;
-                made = swresample.swr_set_matrix(resampler, weights, channels);
+            if (made >= 0) {
+                double[] weights = weights(frame.ch_layout().nb_channels(), channel);
+                made = swresample.swr_set_matrix(resampler, weights, weights.length);
             }
             int begun = made < 0 ? made : swresample.swr_init(resampler);
             if (begun < 0) {
@@ -57,6 +60,16 @@ final class Mixdown implements AutoCloseable {
             }
         }
         return new Mixdown(resampler, rate, frame.sample_rate());
+    }
+
+    private static double[] weights(int channels, OptionalInt channel) {
+        double[] weights = new double[channels];
+        if (channel.isPresent()) {
+            weights[Math.min(channel.getAsInt(), channels - 1)] = 1;
+        } else {
+            Arrays.fill(weights, 1.0 / channels);
+        }
+        return weights;
     }
 
     /** How many samples are on their way through, at the rate that comes out. */
