@@ -5,11 +5,13 @@ package org.bookholder.speech.microphone;
  * elapsed time requires.
  *
  * <p>The clocks of device and machine drift apart by up to a thousandth, so only a lag that grows faster than that
- * counts, and only if it lasts: samples that are merely late do arrive in the end.
+ * counts, and only if it lasts: samples that are merely late do arrive in the end. While nobody looks, as on a machine that
+ * is held up, nobody can see them arrive, so such a time does not count as waiting.
  */
 final class LossWatch {
     private static final double LEAST_SECONDS = 0.1;
     private static final double PATIENCE_SECONDS = 1;
+    private static final double LONGEST_LOOK = 0.1;
     private static final double DRIFT = 0.001;
 
     private final int rate;
@@ -17,7 +19,8 @@ final class LossWatch {
     private final long startSamples;
     private double usualLag;
     private double lastSeconds;
-    private double lateSince = Double.NaN;
+    private boolean late;
+    private double waited;
     private double leastExcess;
     private long lost;
 
@@ -41,21 +44,20 @@ final class LossWatch {
         double seconds = (nanos - startNanos) / 1e9;
         double lag = seconds - (received - startSamples + lost) / (double) rate;
         usualLag = Math.min(lag, usualLag + (seconds - lastSeconds) * DRIFT);
+        double looked = Math.min(seconds - lastSeconds, LONGEST_LOOK);
         lastSeconds = seconds;
         double excess = lag - usualLag;
         if (excess < LEAST_SECONDS) {
-            lateSince = Double.NaN;
+            late = false;
             return 0;
         }
-        if (Double.isNaN(lateSince)) {
-            lateSince = seconds;
-            leastExcess = excess;
-        }
-        leastExcess = Math.min(leastExcess, excess);
-        if (!overrun && seconds - lateSince < PATIENCE_SECONDS) {
+        waited = late ? waited + looked : 0;
+        leastExcess = late ? Math.min(leastExcess, excess) : excess;
+        late = true;
+        if (!overrun && waited < PATIENCE_SECONDS) {
             return 0;
         }
-        lateSince = Double.NaN;
+        late = false;
         long samples = Math.round(leastExcess * rate);
         lost += samples;
         return samples;

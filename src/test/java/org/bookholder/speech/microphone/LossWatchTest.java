@@ -51,6 +51,20 @@ final class LossWatchTest {
         assertThat(lost + run(60, 480)).isZero();
     }
 
+    /** On a machine that is held up, two looks may be a second apart, and each see less than has long been recorded. */
+    @Test
+    void waitsForSamplesAsLongAsSomebodyLooks() {
+        run(60, 480);
+        long lost = 0;
+        for (int look = 0; look < 3; look++) {
+            nanos += 1_100_000_000L;
+            received += (look == 0 ? 0.9 : 1.1) * RATE;
+            lost += watch.check(nanos, Math.round(received), false);
+        }
+        received += 0.2 * RATE;
+        assertThat(lost + run(60, 480)).isZero();
+    }
+
     @Test
     void doesNotWaitAfterAnOverrun() {
         run(60, 480);
