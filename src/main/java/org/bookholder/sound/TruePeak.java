@@ -52,13 +52,26 @@ final class TruePeak {
     }
 
     private void interpolate() {
+        // Written out, as this is most of what measuring loudness costs.
+        double[] x = past;
+        int at = newest;
+        double most = highest;
         for (double[] taps : phases) {
-            double sum = 0;
-            for (int i = 0; i < TAPS_PER_PHASE; i++) {
-                sum += taps[i] * past[newest + i];
-            }
-            highest = Math.max(highest, Math.abs(sum));
+            double sum = taps[0] * x[at]
+                    + taps[1] * x[at + 1]
+                    + taps[2] * x[at + 2]
+                    + taps[3] * x[at + 3]
+                    + taps[4] * x[at + 4]
+                    + taps[5] * x[at + 5]
+                    + taps[6] * x[at + 6]
+                    + taps[7] * x[at + 7]
+                    + taps[8] * x[at + 8]
+                    + taps[9] * x[at + 9]
+                    + taps[10] * x[at + 10]
+                    + taps[11] * x[at + 11];
+            most = Math.max(most, Math.abs(sum));
         }
+        highest = most;
     }
 
     /** The highest amplitude so far; 1 is full scale, and higher values are possible. */
