@@ -8,12 +8,12 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.Folders;
 import org.bookholder.testing.SoundServer;
@@ -128,7 +128,11 @@ public final class PagePictures {
 
     private void take(String name) throws IOException {
         browser.until("document.fonts.status === 'loaded'");
-        Files.copy(browser.picture(name), pictures.resolve(name + ".png"), StandardCopyOption.REPLACE_EXISTING);
+        // Read and written again, as the browser stores it quickly rather than small.
+        ImageIO.write(
+                ImageIO.read(browser.picture(name).toFile()),
+                "png",
+                pictures.resolve(name + ".png").toFile());
     }
 
     /** How far east of Greenwich it is in the middle of the morning now, from -12 to 11 hours: so whenever pictures are drawn. */

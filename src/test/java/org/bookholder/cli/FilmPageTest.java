@@ -20,6 +20,7 @@ import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -34,6 +35,8 @@ import org.openqa.selenium.Keys;
 final class FilmPageTest {
     private static final double BEFORE = 1.51;
 
+    private static Path camera = Path.of("");
+
     @TempDir
     private Path folder;
 
@@ -44,6 +47,11 @@ final class FilmPageTest {
     private Path session;
     private Browser browser;
 
+    @BeforeAll
+    static void film(@TempDir Path shared) {
+        camera = FilmedReading.camera(shared.resolve("CAM.MP4"), BEFORE);
+    }
+
     @BeforeEach
     void open() throws Exception {
         Browser.needed();
@@ -53,7 +61,6 @@ final class FilmPageTest {
         FilmedReading.smallProfile(course.resolve("small.txt"), 90);
         session = course.resolve("sessions/first");
         FilmedReading.writeWithGap(session, lesson.toString());
-        Path camera = FilmedReading.camera(folder.resolve("CAM.MP4"), BEFORE);
         FilmedReading.match(session, camera, BEFORE, 0);
         page = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
         browser = page.show();

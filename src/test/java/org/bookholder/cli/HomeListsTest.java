@@ -50,7 +50,13 @@ final class HomeListsTest {
         Path session = Files.createDirectories(folder.resolve("data/sessions")).resolve("2026-09-01-0900-a-bend");
         StoredExamples.write(session, course.resolve("b.md").toString(), StoredExamples.script("A bend"));
         Path film = Ffmpeg.make(
-                folder.resolve("camera.mp4"), "-f", "lavfi", "-i", "testsrc2=size=1280x720:rate=25:duration=4");
+                folder.resolve("camera.mp4"),
+                "-f",
+                "lavfi",
+                "-i",
+                "testsrc2=size=1280x720:rate=25:duration=4",
+                "-preset",
+                "ultrafast");
         Placement take = new Placement(1, StreamTime.ZERO, 0, 0, StreamTime.ZERO, StreamTime.ofSeconds(3), 1);
         FootageNotes.keep(session, List.of(new PlacedFootage(FootageFile.look(film), List.of(take))));
         page = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));

@@ -100,7 +100,13 @@ final class ListsCommandTest {
         Path session = files.path().resolve("sessions/monday");
         StoredExamples.write(session, files.path().resolve("rim.md").toString(), StoredExamples.script("The rim"));
         Path film = Ffmpeg.make(
-                folder.resolve("camera.mp4"), "-f", "lavfi", "-i", "testsrc=size=1280x720:rate=25:duration=4");
+                folder.resolve("camera.mp4"),
+                "-f",
+                "lavfi",
+                "-i",
+                "testsrc=size=1280x720:rate=25:duration=4",
+                "-preset",
+                "ultrafast");
         Footage footage = FootageFile.look(film);
         StreamTime end = StreamTime.ofSeconds(3);
         FootageNotes.keep(

@@ -2,7 +2,6 @@ package org.bookholder.testing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,64 +13,37 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.locks.LockSupport;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.OutputType;
 import org.openqa.selenium.Rectangle;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.interactions.PointerInput;
 import org.openqa.selenium.interactions.Sequence;
 
-/** Debian's Chromium without a window, driven by its own driver; nothing is downloaded. */
+/** Debian's Chromium without a window, driven by its own driver; nothing is downloaded. Each is alone with its cookies and stores. */
 public final class Browser implements AutoCloseable {
-    private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     private static final Path PICTURES = Path.of("target", "desk-pictures");
     private static final int MOST_TABS = 150;
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
-    /** Held, so that its level stays: Selenium warns at each start that Debian's Chromium is newer than itself. */
-    private static final Logger DEVTOOLS = Logger.getLogger("org.openqa.selenium.devtools");
-
     private final ChromeDriver driver;
 
     public Browser() {
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(CHROMIUM.toFile());
-        options.addArguments(
-                "--headless=new",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-dev-shm-usage",
-                "--disable-extensions",
-                "--disable-background-networking",
-                "--no-first-run",
-                "--hide-scrollbars",
-                "--autoplay-policy=no-user-gesture-required");
-        ChromeDriverService service = new ChromeDriverService.Builder()
-                .usingDriverExecutable(new File(DRIVER.toString()))
-                .usingAnyFreePort()
-                .build();
-        DEVTOOLS.setLevel(Level.SEVERE);
-        driver = new ChromeDriver(service, options);
+        driver = Drivers.take();
         driver.manage().timeouts().scriptTimeout(PATIENCE);
     }
 
     /** Skips a test where there is no browser. */
     public static void needed() {
-        Needs.file(CHROMIUM, "Debian package chromium");
-        Needs.file(DRIVER, "Debian package chromium-driver");
+        Needs.file(Drivers.CHROMIUM, "Debian package chromium");
+        Needs.file(Drivers.DRIVER, "Debian package chromium-driver");
     }
 
     public void open(String address) {
@@ -277,14 +249,19 @@ public final class Browser implements AutoCloseable {
     }
 
     public Path picture(String name) throws IOException {
-        Files.createDirectories(PICTURES);
-        return Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+        return picture(name, false);
     }
 
     /** The same of the whole page, with what lies below the window. */
     public Path wholePicture(String name) throws IOException {
+        return picture(name, true);
+    }
+
+    /** Stored quickly rather than small: tests take hundreds. */
+    private Path picture(String name, boolean whole) throws IOException {
         Map<String, Object> shot = driver.executeCdpCommand(
-                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true));
+                "Page.captureScreenshot",
+                Map.of("format", "png", "optimizeForSpeed", true, "captureBeyondViewport", whole));
         Files.createDirectories(PICTURES);
         return Files.write(
                 PICTURES.resolve(name + ".png"), Base64.getDecoder().decode(String.valueOf(shot.get("data"))));
@@ -324,11 +301,11 @@ public final class Browser implements AutoCloseable {
                 driver.executeScript(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
             }
         }
-        return (List<String>) driver.executeAsyncScript(
-                "const done = arguments[arguments.length - 1];axe.run(document, {runOnly: ['wcag2a',"
-                        + " 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(r =>done(r.violations.filter(v =>"
-                        + " ['serious', 'critical'].includes(v.impact)).map(v => v.id + ': '+ v.nodes.slice(0,"
-                        + " 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(a => a.message)).join(' | '))))");
+        return (List<String>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
+                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],"
+                + " resultTypes: ['violations']}).then(r => done(r.violations.filter(v =>"
+                + " ['serious', 'critical'].includes(v.impact)).map(v => v.id + ': '+ v.nodes.slice(0,"
+                + " 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(a => a.message)).join(' | '))))");
     }
 
     /** Errors that the page has logged. */
@@ -341,6 +318,6 @@ public final class Browser implements AutoCloseable {
 
     @Override
     public void close() {
-        driver.quit();
+        Drivers.giveBack(driver);
     }
 }

@@ -19,7 +19,7 @@ public final class ChildJvm implements AutoCloseable {
     private final Process process;
     private final BufferedReader output;
 
-    private ChildJvm(Process process) {
+    ChildJvm(Process process) {
         this.process = process;
         output = process.inputReader(StandardCharsets.UTF_8);
     }
@@ -180,11 +180,10 @@ public final class ChildJvm implements AutoCloseable {
     }
 
     private static List<String> java(Class<?> main, String... arguments) {
-        // Surefire keeps the real class path in a property of its own.
-        String classPath = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        Collections.addAll(command, "-Xmx128m", "-XX:TieredStopAtLevel=1", "-cp", classPath, main.getName());
+        List<String> command = new ArrayList<>(List.of(ChildClasses.java()));
+        Collections.addAll(command, "-Xmx128m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+        command.addAll(ChildClasses.options());
+        command.add(main.getName());
         Collections.addAll(command, arguments);
         return command;
     }

@@ -18,6 +18,7 @@ import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.StoredExamples;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,12 +29,19 @@ final class FilmCoversTest {
     private static final int WIDE = 32;
     private static final int HIGH = 18;
 
+    private static Path camera = Path.of("");
+
     @TempDir
     private Path folder;
 
     private Path course;
     private Path lesson;
     private Environment here;
+
+    @BeforeAll
+    static void film(@TempDir Path shared) {
+        camera = FilmedReading.camera(shared.resolve("CAM.MP4"), BEFORE);
+    }
 
     @BeforeEach
     void write() throws ProblemException, IOException {
@@ -58,7 +66,6 @@ final class FilmCoversTest {
                 "yuv420p");
         Path session = course.resolve("sessions/first");
         FilmedReading.write(session, lesson.toString());
-        Path camera = FilmedReading.camera(folder.resolve("CAM.MP4"), BEFORE);
         FilmedReading.match(session, camera, BEFORE, 0);
         here = StoredExamples.here(folder);
     }

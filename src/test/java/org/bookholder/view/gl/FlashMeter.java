@@ -26,7 +26,9 @@ final class FlashMeter {
     private final float[] extreme;
     private final byte[] direction;
     private final float[][] times;
-    private final double[] linear = new double[256];
+    private final double[] red = new double[256];
+    private final double[] green = new double[256];
+    private final double[] blue = new double[256];
     private double worst;
     private int most;
     private double now;
@@ -40,8 +42,11 @@ final class FlashMeter {
         direction = new byte[columns * rows];
         // Eight opposing changes hold more than three pairs; the oldest is overwritten.
         times = new float[columns * rows][8];
-        for (int i = 0; i < linear.length; i++) {
-            linear[i] = Contrast.luminance(i << 16 | i << 8 | i);
+        for (int i = 0; i < red.length; i++) {
+            double linear = Contrast.luminance(i << 16 | i << 8 | i);
+            red[i] = 0.2126 * linear;
+            green[i] = 0.7152 * linear;
+            blue[i] = 0.0722 * linear;
         }
     }
 
@@ -116,7 +121,7 @@ final class FlashMeter {
         for (int y = row * CELL; y < (row + 1) * CELL; y++) {
             for (int x = column * CELL; x < (column + 1) * CELL; x++) {
                 int rgb = picture.applyAsInt(x, y);
-                sum += 0.2126 * linear[rgb >> 16 & 255] + 0.7152 * linear[rgb >> 8 & 255] + 0.0722 * linear[rgb & 255];
+                sum += red[rgb >> 16 & 255] + green[rgb >> 8 & 255] + blue[rgb & 255];
             }
         }
         return sum / (CELL * CELL);

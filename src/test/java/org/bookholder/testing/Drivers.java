@@ -1,0 +1,85 @@
+package org.bookholder.testing;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentLinkedDeque;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WindowType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/**
+ * Browsers that are used by one test after the other, as starting one takes longer than most tests. Each test has one for itself
+ * that knows nothing of the tests before: another window, no cookies, nothing stored.
+ */
+final class Drivers {
+    static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+    static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+
+    private static final Deque<ChromeDriver> IDLE = new ConcurrentLinkedDeque<>();
+
+    /** Held, so that its level stays: Selenium warns at each start that Debian's Chromium is newer than itself. */
+    private static final Logger DEVTOOLS = Logger.getLogger("org.openqa.selenium.devtools");
+
+    static {
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> IDLE.forEach(ChromeDriver::quit), "end of the browsers"));
+    }
+
+    private Drivers() {}
+
+    /** A browser that nobody else has. */
+    static ChromeDriver take() {
+        ChromeDriver idle = IDLE.poll();
+        return idle == null ? start() : idle;
+    }
+
+    /** Takes one back; one that cannot be made like a new one is ended. */
+    static void giveBack(ChromeDriver driver) {
+        try {
+            makeLikeNew(driver);
+            IDLE.push(driver);
+        } catch (WebDriverException unusable) {
+            driver.quit();
+        }
+    }
+
+    static void makeLikeNew(ChromeDriver driver) {
+        List<String> old = List.copyOf(driver.getWindowHandles());
+        String fresh = driver.switchTo().newWindow(WindowType.WINDOW).getWindowHandle();
+        for (String window : old) {
+            driver.switchTo().window(window).close();
+        }
+        driver.switchTo().window(fresh);
+        driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
+        driver.executeCdpCommand("Network.clearBrowserCache", Map.of());
+        driver.executeCdpCommand("Storage.clearDataForOrigin", Map.of("origin", "*", "storageTypes", "all"));
+        driver.manage().logs().get("browser");
+    }
+
+    private static ChromeDriver start() {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(CHROMIUM.toFile());
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--disable-extensions",
+                "--disable-background-networking",
+                "--no-first-run",
+                "--hide-scrollbars",
+                "--autoplay-policy=no-user-gesture-required");
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(new File(DRIVER.toString()))
+                .usingAnyFreePort()
+                .build();
+        DEVTOOLS.setLevel(Level.SEVERE);
+        return new ChromeDriver(service, options);
+    }
+}
