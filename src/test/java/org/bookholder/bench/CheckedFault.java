@@ -41,7 +41,9 @@ enum CheckedFault {
     FAN(named(RoomNoise.Kind.LOW), sound -> sound.noise(-55, Biquad.lowPass(150, 0.7, PlantedFaults.RATE))),
     HISS(named(RoomNoise.Kind.HISS), sound -> sound.noise(-57, new Biquad(1, 0, 0, 0, 0)));
 
+    @SuppressWarnings("ImmutableEnumChecker") // the functions hold nothing
     private final Predicate<SoundCheck> found;
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Fault fault;
 
     private interface Fault {
