@@ -59,6 +59,14 @@ public final class Settings {
         try {
             return Yaml.compose(yaml);
         } catch (MarkedYamlEngineException e) {
+            if (String.valueOf(e.getContext()).contains("quoted scalar")
+                    && e.getContextMark().isPresent()) {
+                throw new ProblemException(
+                        what + " can't be read (a quotation mark is not closed)",
+                        file + ":" + (e.getContextMark().get().getLine() + 1 + linesBefore),
+                        "close it at the end of the value",
+                        e);
+            }
             int where = e.getProblemMark()
                     .map(mark -> mark.getLine() + 1 + linesBefore)
                     .orElse(1);

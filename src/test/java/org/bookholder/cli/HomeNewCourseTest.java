@@ -77,6 +77,28 @@ final class HomeNewCourseTest {
     }
 
     @Test
+    void aCourseWaitsForDocumentsThatAreStillBeingRead() throws IOException {
+        browser.click("#new-first");
+        browser.type("#new-title", "Wheels");
+        browser.value(
+                "(() => { const real = fetch; const held = new Promise((go) => { window.letGo = go; }); let first = true;"
+                        + " window.fetch = (path, options) => { if (!String(path).startsWith('dropped') || first) {"
+                        + " first = first && !String(path).startsWith('dropped'); return real(path, options); }"
+                        + " return held.then(() => real(path, options)); }; })()");
+        browser.upload("#files", plain(), table());
+        browser.until("document.querySelectorAll('.new-lesson').length === 1");
+        assertThat(browser.text("#new-reading")).isEqualTo("1 document still being read\u2026");
+        assertThat(browser.value("document.querySelector('#make').disabled")).isEqualTo(true);
+        browser.value("letGo()");
+        browser.until("document.querySelectorAll('.new-lesson').length === 2");
+        browser.until("!document.querySelector('#make').disabled");
+        assertThat(browser.text("#new-reading")).isEmpty();
+        browser.click("#make");
+        browser.until("homeState.course.today && !document.querySelector('#today').hidden");
+        assertThat(folder.resolve("user/wheels/Lesson 2.md")).exists();
+    }
+
+    @Test
     void mistakesAreExplainedAndNothingIsLost() throws IOException {
         Files.createDirectories(folder.resolve("user/taken"));
         browser.press("n");

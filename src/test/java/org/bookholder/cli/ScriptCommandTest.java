@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,6 +41,19 @@ final class ScriptCommandTest {
                 .contains("   >  Hold one up.\n")
                 .contains("  line 2 of the file: http://oak.example (a link's address is not read)\n");
         assertThat(program.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void inADocumentWhatIsLeftOutStandsNearALine() throws IOException {
+        Path document = folder.resolve("starter.docx");
+        try (XWPFDocument made = new XWPFDocument();
+                OutputStream out = Files.newOutputStream(document)) {
+            made.createParagraph().createRun().setText("Feed it at noon.");
+            made.createParagraph().createRun().setText("Wait for bubbles \ud83d\ude00 and then bake.");
+            made.write(out);
+        }
+        assertThat(program.run("script", document.toString())).isZero();
+        assertThat(program.out()).contains("  near line 2: \ud83d\ude00 (a symbol that nobody says)\n");
     }
 
     @Test

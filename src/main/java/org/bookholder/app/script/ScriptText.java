@@ -14,6 +14,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.source.ScriptReader;
 
 /** How a script is taken, as a text for a terminal of 80 columns. */
 public final class ScriptText {
@@ -49,7 +50,7 @@ public final class ScriptText {
                 out.addAll(numbered("   >  ", element.text()));
             }
         }
-        leftOut(out, found.leftOut());
+        leftOut(out, found.leftOut(), script);
         numbers(out, script);
         sayings(out, found.sayings());
         unknown(out, found);
@@ -88,13 +89,24 @@ public final class ScriptText {
         return word.plain() + ": " + forms + (more > 0 ? "; and " + more + " more" : "");
     }
 
-    private static void leftOut(List<String> out, List<LeftOut> all) {
+    private static void leftOut(List<String> out, List<LeftOut> all, Script script) {
         out.add("");
         out.add(all.isEmpty() ? "Nothing is left out." : "Left out:");
         for (LeftOut left : all) {
-            String where = left.sourceLine() > 0 ? "line " + left.sourceLine() + " of the file: " : "";
+            String where = left.sourceLine() > 0 ? place(left, script) + ": " : "";
             out.addAll(numbered("  ", where + left.what() + " (" + left.why() + ")"));
         }
+    }
+
+    /** A document has no lines of its own that its author could count. */
+    private static String place(LeftOut left, Script script) {
+        if (!ScriptReader.isDocument(script.source())) {
+            return "line " + left.sourceLine() + " of the file";
+        }
+        long before = script.lines().stream()
+                .filter(line -> line.sourceLine() <= left.sourceLine())
+                .count();
+        return before == 0 ? "before line 1" : "near line " + before;
     }
 
     private static void unknown(List<String> out, ScriptInspection found) {

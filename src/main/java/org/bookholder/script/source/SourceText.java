@@ -36,7 +36,7 @@ final class SourceText {
             if (Files.notExists(file)) {
                 throw new ProblemException("there is no such file", source, "check the name and the folder");
             }
-            if (!Files.isRegularFile(file)) {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
                 throw new ProblemException("this is not a file", source, "give the script file itself");
             }
             if (Files.size(file) > MOST_BYTES) {

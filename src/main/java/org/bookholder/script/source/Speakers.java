@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The speakers whose names stand before their lines: "HOST: Welcome", "Guest - Thank you". A part such as "Host" is
- * always a speaker. A name in capitals is one if it stands before several lines, any other name if, besides, somebody
- * else speaks; so "Note: keep it level" and "USB: a plug" stay spoken. Nor are {@link ProductionCues} names. Several may speak at once: "HOST & GUEST: Goodbye",
+ * always a speaker. A name in capitals is one if it, or another name in capitals, stands before several lines, any other name if,
+ * besides, somebody else speaks; so "Note: keep it level" and "USB: a plug" stay spoken. Nor are {@link ProductionCues} names. Several may speak at once: "HOST & GUEST: Goodbye",
  * "ALL: Goodbye".
  */
 final class Speakers {
@@ -99,11 +99,18 @@ final class Speakers {
                 }
             }
         });
+        boolean dialogue = speakers.shouted.stream().anyMatch(name -> !isCommon(name) && speakers.stands(name, 2));
         speakers.counts
                 .keySet()
-                .removeIf(name ->
-                        !speakers.isNamed(name) && (speakers.counts.getOrDefault(name, 0) < 2 || isCommon(name)));
+                .removeIf(name -> !speakers.isNamed(name)
+                        && (isCommon(name)
+                                || !(speakers.stands(name, 2) || (dialogue && speakers.shouted.contains(name)))));
         return speakers;
+    }
+
+    /** Whether a name stands before so many lines at least. */
+    private boolean stands(String name, int times) {
+        return counts.getOrDefault(name, 0) >= times;
     }
 
     private static boolean hasColon(Matcher bracketed) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.apache.poi.ooxml.POIXMLException;
@@ -114,21 +115,16 @@ final class WordDocument {
 
     /** The mark of an item of a list, with a space; empty for an ordinary paragraph. */
     private String mark(XWPFParagraph paragraph) {
-        @Nullable BigInteger list = paragraph.getNumID();
-        if (list == null || list.signum() <= 0) {
+        Optional<WordNumbering> found = WordNumbering.of(paragraph);
+        if (found.isEmpty()) {
             return "";
         }
-        @Nullable BigInteger written = paragraph.getNumIlvl();
-        int level = written == null ? 0 : written.intValue();
-        NavigableMap<Integer, Integer> counts = items.computeIfAbsent(list, none -> new TreeMap<>());
+        WordNumbering item = found.get();
+        NavigableMap<Integer, Integer> counts = items.computeIfAbsent(item.list(), none -> new TreeMap<>());
         // an item begins the lists below it anew
-        counts.tailMap(level, false).clear();
-        @Nullable String format = paragraph.getNumFmt();
-        String spaces = paragraph.getText().isBlank() ? "" : indent.at(level);
-        if (format == null || format.equals("bullet") || format.equals("none")) {
-            return spaces + "- ";
-        }
-        return spaces + counts.merge(level, 1, Integer::sum) + ". ";
+        counts.tailMap(item.level(), false).clear();
+        String spaces = paragraph.getText().isBlank() ? "" : indent.at(item.level());
+        return item.counted() ? spaces + counts.merge(item.level(), 1, Integer::sum) + ". " : spaces + "- ";
     }
 
     private void item(String content, String mark) {

@@ -123,6 +123,20 @@ class StageRemarksTest {
     }
 
     @Test
+    void inADialogueANameInCapitalsMayStandOnce() throws ProblemException {
+        assertThat(shown("""
+            MIRA: Feed it at noon.
+
+            TOM: Can't I keep it?
+
+            MIRA: You can.
+            """, Format.PLAIN_TEXT))
+                .containsExactly("> MIRA", "Feed it at noon.", "> TOM", "Can't I keep it?", "> MIRA", "You can.");
+        assertThat(shown("TOM: Can't I keep it?\n\nYou can.", Format.PLAIN_TEXT))
+                .containsExactly("TOM: Can't I keep it?", "You can.");
+    }
+
+    @Test
     void aCueToWhichTheAuthorGivesASpokenFormIsSpoken() throws ProblemException {
         assertThat(shown("[Slide 3](say:slide three): tools.", Format.MARKDOWN)).containsExactly("Slide 3: tools.");
     }

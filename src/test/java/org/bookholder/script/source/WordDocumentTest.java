@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import org.apache.poi.xwpf.usermodel.XWPFAbstractNum;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.apache.poi.xwpf.usermodel.XWPFNumbering;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
+import org.apache.poi.xwpf.usermodel.XWPFStyle;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
@@ -21,8 +25,13 @@ import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.ScriptWord.Emphasis;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTAbstractNum;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTLvl;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTStyle;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.STNumberFormat;
 
 final class WordDocumentTest {
     @TempDir
@@ -53,6 +62,48 @@ final class WordDocumentTest {
                 .filteredOn(Direction.class::isInstance)
                 .extracting(ScriptElement::text)
                 .containsExactly("Hold up the wheel.", "here");
+    }
+
+    /** As the styles "List Number" and "List Bullet" of word processors do it. */
+    @Test
+    void aListMayComeFromTheStyle() throws Exception {
+        Script script = read(document -> {
+            style(document, "ListBullet", null, list(document, STNumberFormat.BULLET));
+            style(document, "ListNumber", null, list(document, STNumberFormat.DECIMAL));
+            style(document, "ListNumberTight", "ListNumber", null);
+            paragraph(document, "You need these.").setStyle("Normal");
+            paragraph(document, "Flour").setStyle("ListBullet");
+            paragraph(document, "Weigh it").setStyle("ListNumber");
+            paragraph(document, "Mix it").setStyle("ListNumberTight");
+            paragraph(document, "No item").setStyle("ListNumber");
+            document.getParagraphArray(4).setNumID(BigInteger.ZERO);
+        });
+        assertThat(script.lines())
+                .extracting(ScriptLine::text)
+                .containsExactly("You need these.", "\u2022 Flour", "1. Weigh it", "2. Mix it", "No item");
+    }
+
+    private static BigInteger list(XWPFDocument document, STNumberFormat.Enum format) {
+        CTAbstractNum kind = CTAbstractNum.Factory.newInstance();
+        kind.setAbstractNumId(BigInteger.valueOf(format.intValue()));
+        CTLvl level = kind.addNewLvl();
+        level.setIlvl(BigInteger.ZERO);
+        level.addNewNumFmt().setVal(format);
+        XWPFNumbering numbering = document.createNumbering();
+        return numbering.addNum(numbering.addAbstractNum(new XWPFAbstractNum(kind)));
+    }
+
+    private static void style(XWPFDocument document, String id, @Nullable String base, @Nullable BigInteger list) {
+        CTStyle style = CTStyle.Factory.newInstance();
+        style.setStyleId(id);
+        style.addNewName().setVal(id);
+        if (base != null) {
+            style.addNewBasedOn().setVal(base);
+        }
+        if (list != null) {
+            style.addNewPPr().addNewNumPr().addNewNumId().setVal(list);
+        }
+        document.createStyles().addStyle(new XWPFStyle(style));
     }
 
     @Test

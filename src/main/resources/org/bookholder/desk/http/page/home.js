@@ -95,6 +95,7 @@ function showHead() {
     home.looking?.all && el('div', { class: 'looking' }, el('progress', { max: home.looking.all, value: home.looking.known, 'aria-labelledby': 'h-today' }),
       el('p', { class: 'small' }, `${home.looking.known} of ${home.looking.all}. Only what changes is read again later.`)),
     trouble && el('div', { class: 'card wrong-card' }, el('h3', {}, 'This course can\u2019t be read'), el('p', {}, trouble),
+      el('p', { class: 'small' }, 'Mend the file and save it: the course then comes back by itself. Taking it off the list leaves all its files as they are.'),
       el('p', { class: 'choices' }, el('button', { type: 'button', id: 'forget',
         onclick: () => act({ do: 'forget', course: name }) }, 'Take it off the list'))),
     ...(today?.remarks ?? []).map((text) => el('p', { class: 'small', id: 'left-out' }, `Left out: ${text}.`)),

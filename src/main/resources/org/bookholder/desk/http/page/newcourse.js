@@ -15,6 +15,9 @@ let place = '';
 let pasted = 0;
 let named = false;
 
+/** How many documents are still being read: a course made now would lack them. */
+let reading = 0;
+
 /** The course that the lessons are added to, with its name and title; null for a new one. */
 let into = null;
 let wanted = null;
@@ -64,6 +67,7 @@ const places = () => [
   el('div', { class: 'editor' },
     el('section', { 'aria-label': into ? 'Lessons to be added' : 'Lessons of the new course' },
       el('ol', { id: 'new-lessons', class: 'lessons new-lessons' }),
+      el('p', { id: 'new-reading', class: 'small', role: 'status' }),
       el('p', { id: 'new-wrong', class: 'wrong', role: 'alert' }),
       el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'make', onclick: make }, into ? 'Add them' : 'Make the course'))),
     el('section', { class: 'reading-look', 'aria-label': 'As it will be read' },
@@ -83,9 +87,13 @@ const choosePlace = () => chooseFolder((folder) => {
 
 async function take(files) {
   tell('');
+  reading += files.length;
+  list();
   for (const file of files) {
     if (file.size > MOST_BYTES) add({ name: file.name, trouble: 'It is too large for a script (over 16 MB).' });
     else await offer({ file, name: file.name });
+    reading -= 1;
+    list();
   }
   byId('files').value = '';
 }
@@ -142,7 +150,8 @@ function list() {
       el('span', { class: 'name' }, lesson.look?.title ?? lesson.name),
       el('span', { class: lesson.trouble || lesson.look?.wrong ? 'why' : 'small' }, facts(lesson))),
     el('button', { type: 'button', class: 'quiet', 'aria-label': `Leave out ${lesson.name}`, onclick: () => leave(lesson) }, '✕'))));
-  byId('make').disabled = !lessons.some((lesson) => lesson.text !== undefined);
+  byId('make').disabled = reading > 0 || !lessons.some((lesson) => lesson.text !== undefined);
+  byId('new-reading').textContent = reading ? `${count(reading, 'document')} still being read…` : '';
 }
 
 function facts({ name, trouble, look }) {
