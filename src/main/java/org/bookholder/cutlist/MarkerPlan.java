@@ -53,9 +53,9 @@ record MarkerPlan(SessionState state) {
         return written(line) ? Optional.of(CutMarker.of(CutMarker.Kind.NOTE, offset, line.line())) : Optional.empty();
     }
 
-    /** Whether someone wrote something on the line. */
+    /** Whether someone wrote something on the line that still holds. */
     private boolean written(LineNotes line) {
-        return line.marks().stream().anyMatch(mark -> !mark.isEmpty())
+        return line.openMarks().stream().anyMatch(mark -> !mark.isEmpty())
                 || state.remarks().notes().stream()
                         .anyMatch(note -> note.line() == line.line()
                                 && !note.pickup()

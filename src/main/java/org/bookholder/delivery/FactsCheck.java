@@ -1,6 +1,8 @@
 package org.bookholder.delivery;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
 
@@ -30,8 +32,7 @@ final class FactsCheck {
                 "cut it, or split the lesson");
         profile.pattern(ProfileSetting.NAME)
                 .filter(pattern -> !pattern.allows(film.name()))
-                .ifPresent(pattern ->
-                        mend(ProfileSetting.NAME, "the name does not look like " + pattern.text(), "rename the file"));
+                .ifPresent(this::name);
         film.picture()
                 .ifPresentOrElse(
                         this::picture,
@@ -41,6 +42,17 @@ final class FactsCheck {
                 .ifPresentOrElse(
                         this::sound,
                         () -> mend(ProfileSetting.AUDIO, "it has no sound", "export it with the sound switched on"));
+    }
+
+    private void name(Limit.Matching pattern) {
+        List<String> signs = pattern.refused(film.name());
+        mend(
+                ProfileSetting.NAME,
+                "the name does not look like " + pattern.text()
+                        + (signs.isEmpty()
+                                ? ""
+                                : ": " + Limit.and(signs) + (signs.size() == 1 ? " is" : " are") + " not allowed"),
+                pattern.instead(film.name()).map(name -> "call it " + name).orElse("rename the file"));
     }
 
     private void picture(Film.Picture picture) {
@@ -70,12 +82,34 @@ final class FactsCheck {
                     "export it with a constant rate; some players lose the sound's place"));
         }
         if (picture.bitRate() > 0) {
-            range(
-                    ProfileSetting.VIDEO_KBPS,
-                    picture.bitRate() / 1000.0,
-                    "the picture has %.0f kb/s",
-                    "export it with a bit rate within that");
+            pictureRate(picture.bitRate() / 1000.0);
         }
+    }
+
+    /**
+     * A still picture is whole with few bits, so the usual lower end only asks to look; one that somebody raised is meant.
+     */
+    private void pictureRate(double kbps) {
+        double usual = ProfileForm.usual()
+                .range(ProfileSetting.VIDEO_KBPS)
+                .orElseThrow()
+                .least();
+        Optional<Limit.Between> limit = profile.range(ProfileSetting.VIDEO_KBPS);
+        if (limit.filter(asked -> kbps < asked.least() && asked.least() <= usual)
+                .isPresent()) {
+            findings.add(
+                    Finding.ofAll(
+                            Grade.LOOK,
+                            ProfileSetting.VIDEO_KBPS.label(),
+                            String.format(
+                                    Locale.ROOT,
+                                    "the picture has only %.0f kb/s; usual is %s",
+                                    kbps,
+                                    limit.get().text()),
+                            "a picture that hardly changes needs no more; if it looks coarse, export it with a higher bit rate"));
+            return;
+        }
+        range(ProfileSetting.VIDEO_KBPS, kbps, "the picture has %.0f kb/s", "export it with a bit rate within that");
     }
 
     private void sound(Film.Sound sound) {

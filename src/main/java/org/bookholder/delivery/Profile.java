@@ -1,5 +1,6 @@
 package org.bookholder.delivery;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -13,6 +14,13 @@ public record Profile(String name, Map<ProfileSetting, Limit> limits) {
     /** Copies the map. */
     public Profile {
         limits = Map.copyOf(limits);
+    }
+
+    /** The same for the film of a lesson, whose own name is right as it is where the profile's form has {lesson}. */
+    public Profile ofLesson(String lesson) {
+        Map<ProfileSetting, Limit> own = new HashMap<>(limits);
+        pattern(ProfileSetting.NAME).ifPresent(pattern -> own.put(ProfileSetting.NAME, pattern.ofLesson(lesson)));
+        return new Profile(name, own);
     }
 
     Optional<Limit.OneOf> words(ProfileSetting setting) {

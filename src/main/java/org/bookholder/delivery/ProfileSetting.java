@@ -45,7 +45,7 @@ public enum ProfileSetting {
             "name",
             Form.PATTERN,
             "{lesson}.{ending}",
-            "of the file; {lesson} stands for letters a to z, digits, - and _, {ending} for what follows the dot"),
+            "of the file; {lesson} stands for letters a to z, digits, - and _, or the script's own name; {ending} follows the dot"),
     /** Integrated loudness. */
     LOUDNESS(
             "loudness",

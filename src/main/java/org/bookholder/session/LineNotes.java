@@ -62,9 +62,16 @@ public record LineNotes(
 
     /** Whether someone marked it, with no decision about it and no clean attempt begun since. */
     public boolean marked() {
-        return !marks.isEmpty()
-                && decision.isEmpty()
-                && !lastMark.filter(this::answers).isPresent();
+        return !marks.isEmpty() && decision.isEmpty() && !marksAnswered();
+    }
+
+    /** The marks that the attempt to be used has not settled: none if it is clean and began after the last of them. */
+    public List<String> openMarks() {
+        return marksAnswered() ? List.of() : marks;
+    }
+
+    private boolean marksAnswered() {
+        return lastMark.filter(this::answers).isPresent();
     }
 
     /** Whether someone decided to use the best attempt in spite of any errors heard in it. */

@@ -18,7 +18,7 @@ import org.bookholder.timing.StreamTime;
  *     was marked by hand
  * @param attempts number of attempts
  * @param where where to listen; empty if there is no such place
- * @param marks notes of people who marked it; an empty string for a mark without text
+ * @param marks notes of people who marked it, as far as no clean attempt settled them; an empty string for a mark without text
  * @param notes further notes on it, none of them empty
  * @param decision the decision about it
  */

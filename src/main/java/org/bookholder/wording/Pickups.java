@@ -47,7 +47,7 @@ public final class Pickups {
                 DeviationText.instead(line, notes.outcome(), tried),
                 notes.attempts().size(),
                 where,
-                notes.marks(),
+                notes.openMarks(),
                 written(state, notes.line()),
                 notes.decision().map(Decision::choice));
     }

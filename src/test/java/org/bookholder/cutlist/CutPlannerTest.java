@@ -188,13 +188,17 @@ final class CutPlannerTest {
     }
 
     @Test
-    void aMarkThatALaterReadingAnsweredStaysAsANote() throws ProblemException {
+    void aMarkThatALaterReadingSettledIsNoNoteOnItsClip() throws ProblemException {
         List<SessionEvent> events = new ArrayList<>();
         events.add(rolled(1, 0));
         events.add(new SessionEvent.PickupMarked(s(4), 1, "a door slammed"));
         events.add(cut(1, 20));
         events.add(settled(1, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 1, 6, 5, 7)));
-        assertThat(plan(events).items().get(0).markers()).containsExactly(CutMarker.of(CutMarker.Kind.NOTE, s(0.1), 1));
+        assertThat(plan(events).clips().get(0).markers()).isEmpty();
+        events.add(remark(new Remark.Noted(1, "show the picture here", false)));
+        assertThat(plan(events).clips().get(0).markers())
+                .as("a note that marks nothing stays")
+                .containsExactly(CutMarker.of(CutMarker.Kind.NOTE, s(0.1), 1));
     }
 
     @Test

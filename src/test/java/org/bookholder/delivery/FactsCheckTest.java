@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.footage.Film;
 import org.bookholder.timing.FrameRate;
@@ -29,7 +30,7 @@ final class FactsCheckTest {
         "lesson.mov, 500, mov, 10, mend container: the file is of the kind mov",
         "lesson.mp4, 2001, mp4, 10, mend size-mb: the file has 2001 MB; allowed is at most 2000",
         "lesson.mp4, 500, mp4, 20.1, mend minutes: it lasts 20.1 minutes; allowed is at most 20",
-        "my lesson.mp4, 500, mp4, 10, mend name: the name does not look like {lesson}.{ending}"
+        "my lesson.mp4, 500, mp4, 10, mend name: the name does not look like {lesson}.{ending}: the space is not allowed"
     })
     void whatIsWrongWithTheFile(String name, double megabytes, String container, double minutes, String finding) {
         assertThat(found(name, Math.round(megabytes * 1e6), container, minutes, PICTURE, SOUND))
@@ -49,7 +50,53 @@ final class FactsCheckTest {
                         "mend shape: the picture's shape is 1.333 to 1; allowed is 1.77 to 1.78",
                         "mend rate: it has 12 pictures a second",
                         "look rate: the picture rate wavers",
-                        "mend video-kbps: the picture has 400 kb/s; allowed is 500 to 20000");
+                        "look video-kbps: the picture has only 400 kb/s; usual is 500 to 20000");
+    }
+
+    /** A limit that somebody set is meant, whatever the picture needs; so is the usual upper end. */
+    @Test
+    void aBitRateOutsideALimitIsToBeMended() {
+        assertThat(found("a.mp4", 1, "mp4", 1, withBitRate(20_001_000), SOUND))
+                .containsExactly("mend video-kbps: the picture has 20001 kb/s; allowed is 500 to 20000");
+        Profile own = new Profile(
+                "own", Map.of(ProfileSetting.VIDEO_KBPS, new Limit.Between(5000, Double.POSITIVE_INFINITY)));
+        assertThat(described(own, "a.mp4", 1, "mp4", 1, withBitRate(400_000), SOUND))
+                .containsExactly("mend video-kbps: the picture has 400 kb/s; allowed is at least 5000");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "01 Welcome.mp4, ''",
+        "01 Welcome-2.mp4, ''",
+        "01 welcome_v2.mp4, ''",
+        "01-Welcome.mp4, ''",
+        "01 Welcome (final).mp4, call it 01 Welcome-final.mp4",
+        "02 Goodbye.mp4, call it 02-Goodbye.mp4"
+    })
+    void aFilmMayHaveTheNameOfItsScript(String name, String remedy) {
+        assertThat(remedies(ProfileForm.usual().ofLesson("01 Welcome"), name))
+                .isEqualTo(remedy.isEmpty() ? List.of() : List.of(remedy));
+    }
+
+    @Test
+    void theRemedyOfANameIsTheNameThatIsRight() {
+        assertThat(remedies(ProfileForm.usual(), "01 Welcome.mp4")).containsExactly("call it 01-Welcome.mp4");
+        assertThat(remedies(ProfileForm.usual(), "Überall (neu).MP4")).containsExactly("call it Uberall-neu.mp4");
+        assertThat(remedies(ProfileForm.usual(), "?.mp4")).containsExactly("rename the file");
+        Profile own = new Profile("own", Map.of(ProfileSetting.NAME, Limit.Matching.of("[a-z]+[.]mp4")));
+        assertThat(remedies(own.ofLesson("01 Welcome"), "01 Welcome.mp4"))
+                .as("a regular expression is meant as it is written")
+                .containsExactly("rename the file");
+    }
+
+    private static List<String> remedies(Profile profile, String name) {
+        Findings findings = new Findings();
+        new FactsCheck(film(name, 1, "mp4", 1, PICTURE, SOUND), profile, findings).check();
+        return findings.all().stream().map(Finding::remedy).toList();
+    }
+
+    private static Film.Picture withBitRate(long bits) {
+        return new Film.Picture("h264", "yuv420p", 1920, 1080, 16 / 9.0, false, FrameRate.FPS_25, false, bits);
     }
 
     @Test
@@ -65,9 +112,7 @@ final class FactsCheckTest {
 
     @Test
     void aBitRateThatIsNotKnownIsNotJudged() {
-        Film.Picture picture =
-                new Film.Picture("h264", "yuv420p", 1920, 1080, 16 / 9.0, false, FrameRate.FPS_25, false, 0);
-        assertThat(found("a.mp4", 1, "mp4", 1, picture, new Film.Sound("aac", 48_000, 1, 0, List.of(1.0))))
+        assertThat(found("a.mp4", 1, "mp4", 1, withBitRate(0), new Film.Sound("aac", 48_000, 1, 0, List.of(1.0))))
                 .isEmpty();
     }
 
@@ -98,15 +143,30 @@ final class FactsCheckTest {
 
     private static List<String> found(
             String name, long bytes, String container, double minutes, Film.Picture picture, Film.Sound sound) {
+        return described(ProfileForm.usual(), name, bytes, container, minutes, picture, sound);
+    }
+
+    private static List<String> described(
+            Profile profile,
+            String name,
+            long bytes,
+            String container,
+            double minutes,
+            Film.Picture picture,
+            Film.Sound sound) {
         Findings findings = new Findings();
-        Film film = new Film(
+        new FactsCheck(film(name, bytes, container, minutes, picture, sound), profile, findings).check();
+        return findings.all().stream().map(SoundFinderTest::described).toList();
+    }
+
+    private static Film film(
+            String name, long bytes, String container, double minutes, Film.Picture picture, Film.Sound sound) {
+        return new Film(
                 Path.of("/films", name),
                 bytes,
                 container,
                 StreamTime.ofSeconds(60 * minutes),
                 Optional.of(picture),
                 Optional.of(sound));
-        new FactsCheck(film, ProfileForm.usual(), findings).check();
-        return findings.all().stream().map(SoundFinderTest::described).toList();
     }
 }

@@ -54,6 +54,17 @@ final class MarkerTextTest {
     }
 
     @Test
+    void aNoteDoesNotRepeatAMarkThatWasSettled() {
+        SessionState read = Session.apply(
+                READ,
+                List.of(
+                        new SessionEvent.PickupMarked(s(8), 1, "sound dropped out"),
+                        settled(complete(1, 3, 1, 6, 9, 11)),
+                        new SessionEvent.Remarked(s(12), new Remark.Noted(1, "show the hub", false))));
+        assertThat(text(read, Kind.NOTE, 1)).isEqualTo("note, line 1: show the hub (Every wheel begins with its hub.)");
+    }
+
+    @Test
     void aLineToFixTellsTheDecision() {
         SessionState decided =
                 Session.apply(READ, new SessionEvent.Remarked(s(9), new Remark.Decided(2, Choice.FIX_IN_EDIT, 1, 2)));

@@ -9,6 +9,7 @@ import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
 import org.bookholder.delivery.Profile;
+import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -16,7 +17,7 @@ import org.bookholder.problem.ProblemException;
  *
  * @param film the film's file
  * @param course the course it belongs to, if any
- * @param profile its requirements
+ * @param profile its requirements, with its lesson's own name among the names allowed
  * @param lesson its script, if there is one
  * @param unread why the script that was found cannot be read, if so
  * @param leftOut the lines of the script that the film does without on purpose
@@ -43,7 +44,8 @@ public record ExportJob(
         Optional<Course> course =
                 folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.readable(folder.get()));
         Optional<Path> named = choices.profile().or(() -> course.flatMap(Course::delivery));
-        Profile profile = named.isPresent() ? DeliveryProfiles.read(named.get(), here) : choices.usual();
+        Profile asked = named.isPresent() ? DeliveryProfiles.read(named.get(), here) : choices.usual();
+        Profile profile = name(film, choices, course).map(asked::ofLesson).orElse(asked);
         Optional<ScriptFile> lesson = Optional.empty();
         Optional<ProblemException> unread = Optional.empty();
         if (choices.words() && choices.script().isPresent()) {
@@ -58,6 +60,14 @@ public record ExportJob(
         }
         Set<Integer> leftOut = lesson.map(l -> LeftOutLines.of(film, l, here)).orElse(Set.of());
         return new ExportJob(film, course, profile, lesson, unread, leftOut);
+    }
+
+    /** The name of the lesson whose film it is. */
+    private static Optional<String> name(Path film, Choices choices, Optional<Course> course) {
+        return choices.script()
+                .map(CourseReader::nameOf)
+                .or(() -> course.flatMap(c -> c.lessonOf(film)).map(Lesson::name))
+                .or(() -> ExportScriptFinder.of(film).map(FileNames::stem));
     }
 
     private static Optional<Path> script(Path film, Optional<Course> course) {

@@ -21,6 +21,7 @@ import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Text;
 import org.bookholder.delivery.CheckReport;
+import org.bookholder.files.FileNames;
 import org.bookholder.film.FilmMade;
 import org.bookholder.film.FilmMaker;
 import org.bookholder.film.FilmOrder;
@@ -170,7 +171,7 @@ public final class FilmService {
         Optional<Path> script = planning.script();
         String name = script.isPresent()
                 ? CourseReader.nameOf(script.get())
-                : SessionFolders.plain(planning.lesson().title());
+                : SessionFolders.plain(FileNames.plain(planning.lesson().title()));
         if (shelf.isPresent()) {
             return shelf.get().folder().resolve(name + DRAFT + "." + ending);
         }
