@@ -12,6 +12,7 @@ import org.bookholder.app.sound.SoundCheckListener;
 import org.bookholder.app.sound.SoundCheckRequest;
 import org.bookholder.app.sound.SoundCheckService;
 import org.bookholder.app.sound.SoundJson;
+import org.bookholder.course.Text;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.sound.LoudnessReading;
 import org.bookholder.sound.RoomNoise;
@@ -142,7 +143,7 @@ final class SoundCommand implements Callable<Integer> {
                                     loudness.truePeak())));
         }
         terminal.out().println();
-        SoundText.SOURCES.forEach(terminal.out()::println);
+        SoundText.SOURCES.stream().flatMap(source -> Text.wrap(source).stream()).forEach(terminal.out()::println);
         terminal.out().println();
         terminal.out().println(SoundText.verdict(check.grade()));
         terminal.out().flush();

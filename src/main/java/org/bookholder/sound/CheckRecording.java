@@ -17,9 +17,13 @@ public final class CheckRecording {
     private int heard;
 
     /** The samples of one channel, or of their mix; full scale is 1. */
-    private record Channel(float[] room, float[] voice) {
-        static Channel of(int room, int voice) {
-            return new Channel(new float[room], new float[voice]);
+    private static final class Channel {
+        private final float[] room;
+        private final float[] voice;
+
+        Channel(int room, int voice) {
+            this.room = new float[room];
+            this.voice = new float[voice];
         }
     }
 
@@ -34,9 +38,9 @@ public final class CheckRecording {
     public CheckRecording(int rate, double settling, double room, double voice) {
         this.rate = rate;
         this.settling = (int) (settling * rate);
-        mixed = Channel.of((int) (room * rate), (int) (voice * rate));
-        left = Channel.of(mixed.room.length, mixed.voice.length);
-        right = Channel.of(0, mixed.voice.length);
+        mixed = new Channel((int) (room * rate), (int) (voice * rate));
+        left = new Channel(mixed.room.length, mixed.voice.length);
+        right = new Channel(0, mixed.voice.length);
     }
 
     /** Takes in a block at that rate, with both sides if it keeps them; returns whether more audio is needed. */

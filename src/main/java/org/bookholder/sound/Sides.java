@@ -1,5 +1,7 @@
 package org.bookholder.sound;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -76,19 +78,16 @@ public final class Sides {
     /** How two whole channels go together: as they do for more than half of the time in which they sound, or else {@code BOTH}. */
     static Kind of(float[] left, float[] right, int rate) {
         Sides sides = new Sides(rate);
-        int[] counts = new int[Kind.values().length];
+        Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
         for (int i = 0; i < left.length; i++) {
-            sides.hear(left[i], right[i]).ifPresent(kind -> counts[kind.ordinal()]++);
+            sides.hear(left[i], right[i]).ifPresent(kind -> counts.merge(kind, 1, Integer::sum));
         }
-        int sounding = 0;
-        for (int i = Kind.BOTH.ordinal(); i < counts.length; i++) {
-            sounding += counts[i];
-        }
-        for (Kind kind : Kind.values()) {
-            if (kind != Kind.QUIET && 2 * counts[kind.ordinal()] > sounding) {
-                return kind;
-            }
-        }
-        return sounding == 0 ? Kind.QUIET : Kind.BOTH;
+        counts.remove(Kind.QUIET);
+        int sounding = counts.values().stream().mapToInt(Integer::intValue).sum();
+        return counts.entrySet().stream()
+                .filter(one -> 2 * one.getValue() > sounding)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(sounding == 0 ? Kind.QUIET : Kind.BOTH);
     }
 }

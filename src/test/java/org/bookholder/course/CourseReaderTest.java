@@ -217,9 +217,8 @@ final class CourseReaderTest {
                         + " recording, editing, kinds, say, delivery, launch, costs, quotation",
                 "'title: a: b' | 1: course.yaml can't be read (mapping values are not allowed here); write each"
                         + " setting as name: value, and put quotes around a value with a colon in it",
-                "'title: W\n"
-                        + "pace: \"100\n"
-                        + "' | 2: course.yaml can't be read (a quotation mark is not closed); close it at the end of the value",
+                "'pace: \"100' | 1: course.yaml can't be read (a quotation mark is not closed); close it at the end"
+                        + " of the value",
                 "'lessons: [lesson-9.md, hub.md]' | 1: there is no file 'hub.md' in the course's folder; "
                         + "write the name of a file that is there",
                 "'lessons:\n  - lesson-9.md\n  - lesson-9.md' | 3: two lessons have the same name 'lesson-9' "

@@ -67,7 +67,10 @@ record WordNumbering(BigInteger list, int level, boolean counted) {
 
     /** How a list counts on a level, as ECMA-376 calls it; null if that is not said. */
     private static @Nullable String format(@Nullable XWPFNumbering numbering, BigInteger list, int level) {
-        @Nullable XWPFNum num = numbering == null ? null : numbering.getNum(list);
+        if (numbering == null) {
+            return null;
+        }
+        @Nullable XWPFNum num = numbering.getNum(list);
         @Nullable XWPFAbstractNum kind = num == null
                 ? null
                 : numbering.getAbstractNum(num.getCTNum().getAbstractNumId().getVal());

@@ -62,7 +62,7 @@ final class SoundCheckMicrophoneTest {
 
     /** The mix of both is silence, which must not be taken for a switch or a cable that is off. */
     @Test
-    void twoChannelsOutOfPhaseAreCalledThat() throws Exception {
+    void twoChannelsOutOfPhaseAreCalledThat() throws ProblemException, IOException, InterruptedException {
         short[] voice = Wav.demo(ROOM_SECONDS + 2 + VOICE_SECONDS + 5);
         Random random = new Random(4);
         short[] inverted = new short[voice.length];
