@@ -8,6 +8,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FileMatch;
 import org.bookholder.app.footage.FootageMatching;
 import org.bookholder.app.footage.MatchText;
+import org.bookholder.app.footage.MissedTake;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +51,9 @@ final class MatchCommand implements Callable<Integer> {
 
     private void print(FileMatch match) {
         match.placed().ifPresent(this::print);
+        for (MissedTake missed : match.missed()) {
+            terminal.out().println(match.file().getFileName() + ": " + MatchText.of(missed));
+        }
         match.problem().ifPresent(problem -> terminal.warn(problem.getMessage()));
     }
 

@@ -63,6 +63,19 @@ final class CoarseSearch {
         return clearest.map(find -> agreeing(finds, find)).orElse(List.of());
     }
 
+    /**
+     * The same for a take that is so short that it may lie between the pieces of the film: pieces of the take are looked for in
+     * the film. Empty for a longer one, in which a piece of the film lies whole.
+     */
+    List<Find> searchShort(SoundTrack film, SoundTrack take) {
+        if (take.length() >= 2 * stretch(film)) {
+            return List.of();
+        }
+        return search(take, film).stream()
+                .map(find -> new Find(Math.round(find.found()), find.at(), find.height()))
+                .toList();
+    }
+
     private static List<Find> agreeing(List<Find> finds, Find find) {
         return finds.stream()
                 .filter(other -> Math.abs(other.gain() - find.gain())
@@ -70,12 +83,19 @@ final class CoarseSearch {
                 .toList();
     }
 
+    private static int count(SoundTrack film) {
+        return (int) Math.max(LEAST, Math.min(MOST, film.length() / EVERY));
+    }
+
+    private static long stretch(SoundTrack film) {
+        return Math.max(1, film.length() / count(film));
+    }
+
     /** The liveliest piece of each stretch. */
     private static List<Long> places(SoundTrack film) {
-        int count = (int) Math.max(LEAST, Math.min(MOST, film.length() / EVERY));
-        long stretch = Math.max(1, film.length() / count);
+        long stretch = stretch(film);
         List<Long> places = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < count(film); i++) {
             long from = i * stretch;
             long best = from;
             double most = -1;

@@ -17,6 +17,9 @@ public final class FootageMatcher {
     /** The least confidence at which a match is accepted. */
     public static final double BELIEVED = 0.5;
 
+    /** Less than this many seconds of a take are too little to be compared. */
+    public static final double SHORTEST = 2;
+
     private static final int WINDOW = 1 << 15;
     private static final int PIECE = 2 * SoundTrack.RATE;
     private static final int MOST_WINDOWS = 60;
@@ -49,9 +52,13 @@ public final class FootageMatcher {
      * @return where it lies; empty if the two have nothing in common, or too little to be believed
      */
     public Optional<Placement> match(SoundTrack film, SoundTrack take, int number, StreamTime takeStart) {
-        return line(film, take, rough.search(film, take))
-                .filter(measured -> measured.confidence() >= BELIEVED)
+        return believed(film, take, rough.search(film, take))
+                .or(() -> believed(film, take, rough.searchShort(film, take)))
                 .map(measured -> placement(film, take, number, takeStart, measured));
+    }
+
+    private Optional<Measured> believed(SoundTrack film, SoundTrack take, List<CoarseSearch.Find> finds) {
+        return line(film, take, finds).filter(measured -> measured.confidence() >= BELIEVED);
     }
 
     private record Measured(ClockFit line, double confidence) {}
@@ -64,7 +71,7 @@ public final class FootageMatcher {
         long from = Math.max(0, (long) finds.get(0).gain());
         long to = Math.min(take.length(), film.length() + (long) finds.get(0).gain());
         int piece = (int) Math.min(PIECE, (to - from) / LEAST_WINDOWS);
-        if (piece < SoundTrack.RATE / 2) {
+        if (piece < SHORTEST / LEAST_WINDOWS * SoundTrack.RATE) {
             return Optional.empty();
         }
         List<ClockFit.Point> points = new ArrayList<>();

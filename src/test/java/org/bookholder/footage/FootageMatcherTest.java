@@ -6,7 +6,9 @@ import static org.bookholder.testing.Readings.s;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.problem.ProblemException;
@@ -146,6 +148,44 @@ final class FootageMatcherTest {
         assertThat(found.driftPpm()).isCloseTo(30, within(3.0));
         assertThat(found.take()).isEqualTo(3);
         assertThat(found.from()).isEqualTo(s(200));
+    }
+
+    /** As in a pickup round: takes of some seconds, with long stretches before and after them in one file. */
+    @ParameterizedTest
+    @ValueSource(ints = {5, 12})
+    void findsAShortTakeBetweenLongOnes(int seconds) {
+        float[] reading = READING.get(0);
+        List<String> amiss = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            Random random = new Random(100L * seconds + i);
+            LongVoice voice = new LongVoice(reading, SoundTrack.RATE, i);
+            float[] film = new float[(200 + 30 * i) * SoundTrack.RATE];
+            for (int at = 0; at < film.length; ) {
+                float[] next = voice.next();
+                int count = Math.min(next.length, film.length - at);
+                System.arraycopy(next, 0, film, at, count);
+                at += count;
+            }
+            int length = seconds * SoundTrack.RATE;
+            int from = random.nextInt(reading.length - length);
+            float[] take = Arrays.copyOfRange(reading, from, from + length);
+            int place = (40 + random.nextInt(120)) * SoundTrack.RATE;
+            System.arraycopy(take, 0, film, place, length);
+            float[] heard = Cameras.elsewhere(film, Cameras.Room.ONE_ECHO, random);
+            Cameras.addNoise(heard, 15, random);
+            Optional<Placement> found =
+                    new FootageMatcher().match(Cameras.track(heard), Cameras.track(take), 2, StreamTime.ZERO);
+            double late = found.map(f -> f.start() / 48_000.0 - (double) place / SoundTrack.RATE)
+                    .orElse(Double.NaN);
+            if (!(Math.abs(late) <= NEAR)) {
+                amiss.add("file " + i + ": " + late);
+            }
+            float[] other = Cameras.another(take);
+            new FootageMatcher()
+                    .match(Cameras.track(heard), Cameras.track(other), 2, StreamTime.ZERO)
+                    .ifPresent(wrong -> amiss.add("found what is not in it: " + wrong));
+        }
+        assertThat(amiss).isEmpty();
     }
 
     /** Half an hour; two hours are measured by the bench {@code LongMatch}. */

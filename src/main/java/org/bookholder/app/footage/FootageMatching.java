@@ -1,6 +1,8 @@
 package org.bookholder.app.footage;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +26,7 @@ import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Take;
+import org.bookholder.timing.StreamTime;
 
 /** Finds the place of camera and recorder files in a stored session by their sound, and saves it in the session. */
 public final class FootageMatching {
@@ -70,10 +73,36 @@ public final class FootageMatching {
     /** One file that cannot be matched does not stop the others. */
     private FileMatch compared(Path file, TakeTracks takes, DoubleConsumer reached) {
         try {
-            return new FileMatch(file, Optional.of(match(file, takes, reached)), Optional.empty());
+            PlacedFootage placed = match(file, takes, reached);
+            return new FileMatch(file, Optional.of(placed), missed(placed, takes), Optional.empty());
         } catch (ProblemException e) {
-            return new FileMatch(file, Optional.empty(), Optional.of(e));
+            return new FileMatch(file, Optional.empty(), List.of(), Optional.of(e));
         }
+    }
+
+    /** The takes not found in a file whose middle lies in it by the session's clock, set by the first take that was found. */
+    private static List<MissedTake> missed(PlacedFootage placed, TakeTracks takes) {
+        Placement sure = placed.placements().get(0);
+        Instant known = takes.tracks().stream()
+                .map(TakeTracks.Track::take)
+                .filter(take -> take.number() == sure.take())
+                .map(Take::when)
+                .findFirst()
+                .orElseThrow();
+        double length = placed.footage().length().seconds();
+        List<MissedTake> missed = new ArrayList<>();
+        for (TakeTracks.Track track : takes.tracks()) {
+            Take take = track.take();
+            double seconds = take.end().since(take.start()).seconds();
+            double about = (double) sure.start() / StreamTime.TICKS_PER_SECOND
+                    + Duration.between(known, take.when()).toMillis() / 1000.0;
+            double middle = about + seconds / 2;
+            boolean found = placed.placements().stream().anyMatch(place -> place.take() == take.number());
+            if (!found && middle > 0 && middle < length) {
+                missed.add(new MissedTake(take.number(), seconds, about));
+            }
+        }
+        return missed;
     }
 
     private PlacedFootage match(Path file, TakeTracks takes, DoubleConsumer reached) throws ProblemException {

@@ -3,7 +3,9 @@ package org.bookholder.app.footage;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.bookholder.course.Text;
 import org.bookholder.footage.Footage;
+import org.bookholder.footage.FootageMatcher;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
 import org.bookholder.timing.StreamTime;
@@ -28,6 +30,16 @@ public final class MatchText {
                         : String.format(Locale.ROOT, "at %.3f s", start),
                 placement.driftPpm(),
                 placement.confidence());
+    }
+
+    /** A take that should be in the file, and why it may not have been found. */
+    public static String of(MissedTake missed) {
+        String head = String.format(Locale.ROOT, "take %d (%.0f s): not found in it", missed.take(), missed.seconds());
+        return missed.seconds() < FootageMatcher.SHORTEST
+                ? head + "; it is too short to be compared"
+                : head + ", though the file ran then; listen to it at about "
+                        + Text.clock(Math.max(0, missed.about()))
+                        + ": the voice may be too faint there, or drowned";
     }
 
     /** What to know before the file is edited; empty if there is nothing. */

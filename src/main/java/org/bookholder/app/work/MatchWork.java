@@ -53,6 +53,7 @@ record MatchWork(WorkPlace place) implements WorkList.Maker {
         String name = Names.of(match.file());
         match.placed().ifPresent(placed -> {
             MatchText.of(placed).forEach(line -> rows.add(new Row("", name, line, "")));
+            match.missed().forEach(missed -> rows.add(new Row("look", name, MatchText.of(missed), "")));
             MatchText.caution(placed.footage()).ifPresent(line -> rows.add(Row.warning(line)));
         });
         match.problem().ifPresent(problem -> rows.add(new Row("failed", name, problem.what(), problem.remedy())));
