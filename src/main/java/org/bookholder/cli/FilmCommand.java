@@ -87,6 +87,9 @@ final class FilmCommand implements Callable<Integer> {
     @Option(names = "--no-check", description = "Leave the finished film unchecked.")
     private boolean noCheck;
 
+    @Option(names = "--anew", description = "Make a finished film again though nothing has changed since the last one.")
+    private boolean anew;
+
     @Option(names = "--json", description = "The result as JSON, for other programs.")
     private boolean json;
 
@@ -111,6 +114,7 @@ final class FilmCommand implements Callable<Integer> {
                 enlarge,
                 Optional.ofNullable(profile),
                 !noCheck,
+                anew,
                 new FilmPlanner.Wishes(title, cameras));
         return InterruptibleCommand.run(terminal, "no film was made", stop -> make(request, stop));
     }

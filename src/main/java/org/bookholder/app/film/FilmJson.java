@@ -21,6 +21,7 @@ public final class FilmJson {
     public static String of(FilmResult result) {
         ObjectNode root = JSON.objectNode();
         root.put("file", result.made().file().toString());
+        root.put("already", result.already());
         root.set("seconds", JsonNumbers.number(result.made().seconds()));
         root.put("rate", result.plan().rate().label());
         ArrayNode clips = root.putArray("clips");

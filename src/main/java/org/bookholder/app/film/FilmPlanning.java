@@ -1,5 +1,6 @@
 package org.bookholder.app.film;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import org.bookholder.course.CourseReader;
 import org.bookholder.course.Text;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.delivery.Profile;
+import org.bookholder.files.DiskProblems;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.format.FormatChooser;
 import org.bookholder.film.format.FrameFit;
@@ -24,6 +26,7 @@ import org.bookholder.film.plan.CoverPlanner;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.FilmRules;
+import org.bookholder.film.plan.Fingerprint;
 import org.bookholder.footage.PictureFacts;
 import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.problem.ProblemException;
@@ -120,6 +123,24 @@ record FilmPlanning(
                 cut.marked(),
                 covers.troubles(),
                 remarks);
+    }
+
+    /**
+     * A short text that is equal as long as the film would be the same: plan, lesson, kind of file, and the files that it is made of
+     * as they are now.
+     */
+    String fingerprint() throws ProblemException {
+        StringBuilder all = new StringBuilder(plan.fingerprint(lesson))
+                .append(format)
+                .append(lesson.settings().language());
+        for (Path file : plan.files()) {
+            try {
+                all.append('\0').append(Files.size(file)).append('\0').append(Files.getLastModifiedTime(file));
+            } catch (IOException e) {
+                throw DiskProblems.reading(file, e);
+            }
+        }
+        return Fingerprint.of(all.toString());
     }
 
     /** What is to be said about the lines of the cut. */

@@ -16,6 +16,7 @@ import org.bookholder.film.plan.FilmPlanner;
  * @param enlarge whether the picture may be blown up to the size that the profile asks for
  * @param profile the delivery profile's file; empty for the course's, or the usual one
  * @param check whether a final film is checked, words and all, when it is made
+ * @param anew whether a finished film is made again though nothing has changed since the last one
  * @param wishes what else is wished of the film
  */
 public record FilmRequest(
@@ -27,6 +28,7 @@ public record FilmRequest(
         boolean enlarge,
         Optional<Path> profile,
         boolean check,
+        boolean anew,
         FilmPlanner.Wishes wishes) {
     /** Copies the set. */
     public FilmRequest {

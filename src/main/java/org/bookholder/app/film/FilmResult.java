@@ -11,6 +11,7 @@ import org.bookholder.film.plan.FilmPlan;
  * What came of making a film.
  *
  * @param made the film
+ * @param already whether it was there already, made from the same, so that none was made
  * @param plan what it is made of
  * @param sessions the folders of the sessions that it is made of, by their number in the plan
  * @param marked lines that are used though they were not read clean, one sentence each
@@ -19,6 +20,7 @@ import org.bookholder.film.plan.FilmPlan;
  */
 public record FilmResult(
         FilmMade made,
+        boolean already,
         FilmPlan plan,
         List<Path> sessions,
         List<String> marked,

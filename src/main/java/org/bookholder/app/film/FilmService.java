@@ -81,23 +81,30 @@ public final class FilmService {
         Optional<DraftShelf> shelf = request.draft() && request.out().isEmpty()
                 ? Optional.of(DraftShelf.of(session, place.lesson().isPresent()))
                 : Optional.empty();
-        FilmMade made = film(
-                new FilmOrder(
-                        planning.plan(),
-                        planning.format(),
-                        planning.lesson(),
-                        request.draft(),
-                        wanted(session, planning, shelf),
-                        shelf.map(DraftShelf::folder)),
-                clips(session));
+        FilmOrder order = new FilmOrder(
+                planning.plan(),
+                planning.format(),
+                planning.lesson(),
+                request.draft(),
+                wanted(session, planning, shelf),
+                shelf.map(DraftShelf::folder));
+        String madeFrom = request.draft() ? "" : planning.fingerprint();
+        FilmShelf films = new FilmShelf(session.resolve(FOLDER));
+        Optional<FilmMade> before =
+                request.draft() || request.anew() ? Optional.empty() : films.made(order.wanted(), madeFrom);
+        FilmMade made = before.isPresent() ? before.get() : film(order, clips(session));
         if (shelf.isPresent()) {
             shelf.get().keep(made, planning.plan().fingerprint(planning.lesson()));
+        }
+        if (!request.draft() && before.isEmpty()) {
+            films.keep(order.wanted(), made, madeFrom);
         }
         List<String> remarks = new ArrayList<>(planning.remarks());
         Optional<CheckReport> check = request.check() && !request.draft()
                 ? Optional.of(check(made.file(), planning, remarks))
                 : Optional.empty();
-        return new FilmResult(made, planning.plan(), place.sessions(), planning.sentences(), remarks, check);
+        return new FilmResult(
+                made, before.isPresent(), planning.plan(), place.sessions(), planning.sentences(), remarks, check);
     }
 
     /** Where the clips are kept: with the session, if it can be written. */

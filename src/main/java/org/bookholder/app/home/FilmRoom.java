@@ -114,6 +114,7 @@ final class FilmRoom {
                         false,
                         Optional.empty(),
                         false,
+                        false,
                         new FilmPlanner.Wishes(
                                 asked.path("title").asBoolean(false),
                                 asked.path("cameras").asBoolean(false))));

@@ -39,6 +39,7 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
                 request.on("enlarge"),
                 request.optionalPath("profile"),
                 true,
+                request.on("anew"),
                 new FilmPlanner.Wishes(request.on("title"), request.on("cameras")));
         return new Job(
                 "film", film.draft() ? "Draft" : "Film", Names.of(session), true, "no film was made", control -> {

@@ -1,7 +1,9 @@
 package org.bookholder.film.plan;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
@@ -46,6 +48,16 @@ public record FilmPlan(FrameRate rate, List<FilmClip> clips, List<PlacedCover> c
                 .filter(i -> clips.get(i - 1).used() && clips.get(i).used())
                 .filter(i -> !clips.get(i - 1).goesOnIn(clips.get(i)))
                 .count();
+    }
+
+    /** The files that it is seen and heard from, each once. */
+    public List<Path> files() {
+        Stream<Path> heard =
+                clips.stream().flatMap(clip -> clip.heard().stream()).map(Heard::file);
+        Stream<Path> shown = Stream.concat(
+                clips.stream().flatMap(clip -> clip.shot().stream()).map(Shot::file),
+                covers.stream().map(cover -> cover.shot().file()));
+        return Stream.concat(heard, shown).distinct().toList();
     }
 
     /** The lines for which there is nothing to use. */

@@ -151,6 +151,7 @@ final class FilmCoversTest {
                 false,
                 Optional.empty(),
                 false,
+                false,
                 new FilmPlanner.Wishes(title, false));
         return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
     }

@@ -115,7 +115,16 @@ final class FilmDraftsTest {
 
     private static FilmRequest request(Path place) {
         return new FilmRequest(
-                place, Optional.empty(), true, Set.of(), true, false, Optional.empty(), false, FilmPlanner.Wishes.NONE);
+                place,
+                Optional.empty(),
+                true,
+                Set.of(),
+                true,
+                false,
+                Optional.empty(),
+                false,
+                false,
+                FilmPlanner.Wishes.NONE);
     }
 
     private void remark(Remark remark) throws ProblemException {

@@ -290,6 +290,24 @@ final class FilmServiceTest {
     }
 
     @Test
+    void aFilmIsNotMadeTwiceOfTheSame() throws ProblemException, IOException {
+        FilmedReading.match(session, camera, BEFORE, 0);
+        FilmRequest request = request(Optional.of(folder.resolve("out/a.mp4")), false);
+        FilmResult first = film(request);
+        assertThat(first.already()).isFalse();
+        FilmResult again = film(request);
+        assertThat(again.already()).isTrue();
+        assertThat(again.made()).isEqualTo(first.made());
+        assertThat(FilmText.said(again)).startsWith("a.mp4 is this film already");
+        FilmedReading.match(session, camera, BEFORE + 0.4, 0);
+        assertThat(film(request).made().file()).as("something has changed").isEqualTo(folder.resolve("out/a-2.mp4"));
+        Files.writeString(folder.resolve("out/a-2.mp4"), "cut short");
+        assertThat(film(request).made().file())
+                .as("the last one is not whole any more")
+                .isEqualTo(folder.resolve("out/a-3.mp4"));
+    }
+
+    @Test
     void stoppedInTheMiddleItLeavesNothing() throws ProblemException {
         FilmedReading.match(session, camera, BEFORE, 0);
         AtomicInteger asked = new AtomicInteger();
@@ -376,7 +394,16 @@ final class FilmServiceTest {
 
     private FilmRequest request(Path place, Optional<Path> out, boolean draft, Integer... leaveOut) {
         return new FilmRequest(
-                place, out, draft, Set.of(leaveOut), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
+                place,
+                out,
+                draft,
+                Set.of(leaveOut),
+                true,
+                false,
+                Optional.of(profile),
+                false,
+                false,
+                FilmPlanner.Wishes.NONE);
     }
 
     private FilmResult film(FilmRequest request) throws ProblemException {

@@ -103,7 +103,8 @@ function build() {
           tick('film-title', 'Begin with a card that says the title', () => load()),
           tick('film-cameras', 'Change the camera at joins, where several show a line', () => load()),
           tick('film-as-shot', 'Never frame closer to hide a cut', () => load()),
-          tick('film-enlarge', 'Blow a small picture up to the size that the profile asks for'))),
+          tick('film-enlarge', 'Blow a small picture up to the size that the profile asks for'),
+          tick('film-anew', 'Make the film again though nothing has changed'))),
       el('p', { id: 'film-wrong', class: 'wrong', role: 'alert' }),
       el('div', { class: 'film-parts' },
         el('div', { class: 'film-left' },
@@ -244,7 +245,7 @@ function hearLine() {
 }
 
 function make(final) {
-  question('work', { kind: 'film', form: { session: place, final, ...wished(), enlarge: byId('film-enlarge').checked } }).then((answer) => {
+  question('work', { kind: 'film', form: { session: place, final, ...wished(), enlarge: byId('film-enlarge').checked, anew: byId('film-anew').checked } }).then((answer) => {
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) return;
     put('film-said', final ? 'The film is being made.' : 'A draft is being made.');
