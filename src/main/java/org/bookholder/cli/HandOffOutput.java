@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
+import org.bookholder.app.course.LessonSessions;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.handoff.HandOffRequest;
@@ -19,6 +20,7 @@ final class HandOffOutput {
             throws ProblemException {
         return InterruptibleCommand.run(terminal, INTERRUPTED, stop -> {
             print(written(here, request, session, stop), terminal);
+            LessonSessions.handedOffAlone(session, here).ifPresent(terminal::warn);
             return status;
         });
     }

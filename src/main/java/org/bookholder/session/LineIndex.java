@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
@@ -19,11 +20,16 @@ import org.pcollections.TreePVector;
  *
  * @param lines notes in script order
  * @param where for each take, the lines of its attempts by ordinal
+ * @param first the first line at which a take began that was none of the pickup round, 0 before any take: lines before it were not passed
  * @param furthest the last line that has an attempt, 0 if none has
  * @param leftOut lines that the voice jumped over in a take that is not settled yet
  */
 record LineIndex(
-        PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> where, int furthest, PSet<Integer> leftOut) {
+        PVector<LineNotes> lines,
+        PMap<Integer, PMap<Integer, Integer>> where,
+        int first,
+        int furthest,
+        PSet<Integer> leftOut) {
     static LineIndex blank(int lines) {
         return new LineIndex(
                 TreePVector.from(IntStream.rangeClosed(1, lines)
@@ -31,7 +37,18 @@ record LineIndex(
                         .toList()),
                 HashTreePMap.empty(),
                 0,
+                0,
                 HashTreePSet.empty());
+    }
+
+    /**
+     * Notes that a take begins at a line; those before the first such line count as reached only if they have an attempt. The takes of the
+     * pickup round begin anywhere.
+     */
+    LineIndex begun(int line, PickupRound round) {
+        return round.isOn() || (first > 0 && first <= line)
+                ? this
+                : new LineIndex(lines, where, line, furthest, leftOut).counted();
     }
 
     /** The attempt with this take and ordinal, as a list; empty if there is none. */
@@ -61,7 +78,8 @@ record LineIndex(
                 lines.with(line - 1, lines.get(line - 1).with(attempt)),
                 where.plus(attempt.take(), ordinals(where, attempt.take()).plus(attempt.ordinal(), line)),
                 Math.max(furthest, line),
-                leftOut);
+                leftOut,
+                Set.of(line));
     }
 
     /** Removes attempts, all of which must be present. */
@@ -76,7 +94,8 @@ record LineIndex(
         while (last > 0 && notes.get(last - 1).attempts().isEmpty()) {
             last--;
         }
-        return replaced(notes, places, last, leftOut);
+        Set<Integer> changed = attempts.stream().map(Attempt::line).collect(Collectors.toSet());
+        return replaced(notes, places, last, leftOut, changed);
     }
 
     /**
@@ -93,18 +112,18 @@ record LineIndex(
         for (int line = from; line < Math.min(to, lines.size() + 1); line++) {
             left = left.plus(line);
         }
-        return replaced(lines, where, furthest, left);
+        return replaced(lines, where, furthest, left, Set.of());
     }
 
     /** Forgets the lines left out; from now on only the attempts count. */
     LineIndex noneLeftOut() {
-        return replaced(lines, where, furthest, HashTreePSet.empty());
+        return replaced(lines, where, furthest, HashTreePSet.empty(), Set.of());
     }
 
     /** Adds a mark; a mark past the last line belongs to the last line. */
     LineIndex marked(StreamTime at, int line, String note) {
         int index = Math.min(line, lines.size()) - 1;
-        return new LineIndex(lines.with(index, lines.get(index).marked(at, note)), where, furthest, leftOut);
+        return new LineIndex(lines.with(index, lines.get(index).marked(at, note)), where, first, furthest, leftOut);
     }
 
     /** The same with marks as they are after notes were removed or reworded. */
@@ -120,7 +139,7 @@ record LineIndex(
                 changed = changed.with(line - 1, now);
             }
         }
-        return new LineIndex(changed, where, furthest, leftOut);
+        return new LineIndex(changed, where, first, furthest, leftOut);
     }
 
     /** The same notes for a changed script with {@code count} lines. */
@@ -128,10 +147,12 @@ record LineIndex(
         LineIndex fresh = blank(count);
         PVector<LineNotes> notes = fresh.lines;
         PMap<Integer, PMap<Integer, Integer>> places = fresh.where;
+        int begin = first > 1 ? count + 1 : first;
         int last = 0;
         for (LineNotes old : lines) {
             int line = change.line(old.line());
             if (line > 0) {
+                begin = old.line() >= first ? Math.min(begin, line) : begin;
                 LineNotes moved = old.movedTo(line);
                 notes = notes.with(line - 1, moved);
                 for (Attempt a : moved.attempts()) {
@@ -144,28 +165,41 @@ record LineIndex(
         for (Integer line : leftOut) {
             left = change.line(line) > 0 ? left.plus(change.line(line)) : left;
         }
-        for (int line = 1; line <= count; line++) {
-            notes = notes.with(line - 1, notes.get(line - 1).reached(line <= last || left.contains(line)));
+        return new LineIndex(notes, places, begin, last, left).counted();
+    }
+
+    /** The same with each line counted anew as reached or not. */
+    private LineIndex counted() {
+        PVector<LineNotes> notes = lines;
+        for (int line = 1; line <= notes.size(); line++) {
+            notes = notes.with(line - 1, notes.get(line - 1).reached(passed(notes, line, furthest, leftOut)));
         }
-        return new LineIndex(notes, places, last, left);
+        return new LineIndex(notes, where, first, furthest, leftOut);
+    }
+
+    private boolean passed(PVector<LineNotes> notes, int line, int last, PSet<Integer> left) {
+        boolean within = line >= first && line <= last;
+        return within || left.contains(line) || !notes.get(line - 1).attempts().isEmpty();
     }
 
     private LineIndex replaced(
             PVector<LineNotes> notes,
             PMap<Integer, PMap<Integer, Integer>> places,
             int nowFurthest,
-            PSet<Integer> nowLeftOut) {
-        Set<Integer> changed = new HashSet<>(leftOut);
+            PSet<Integer> nowLeftOut,
+            Set<Integer> tried) {
+        Set<Integer> changed = new HashSet<>(tried);
+        changed.addAll(leftOut);
         changed.addAll(nowLeftOut);
         for (int line = Math.min(furthest, nowFurthest) + 1; line <= Math.max(furthest, nowFurthest); line++) {
             changed.add(line);
         }
         PVector<LineNotes> reached = notes;
         for (int line : changed) {
-            boolean now = line <= nowFurthest || nowLeftOut.contains(line);
+            boolean now = passed(reached, line, nowFurthest, nowLeftOut);
             reached = reached.with(line - 1, reached.get(line - 1).reached(now));
         }
-        return new LineIndex(reached, places, nowFurthest, nowLeftOut);
+        return new LineIndex(reached, places, first, nowFurthest, nowLeftOut);
     }
 
     private static PMap<Integer, Integer> ordinals(PMap<Integer, PMap<Integer, Integer>> places, int take) {

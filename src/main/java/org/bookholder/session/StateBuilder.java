@@ -118,6 +118,7 @@ final class StateBuilder implements SessionEventHandler {
         remarks = remarks.withBreak(Optional.empty());
         takes = takes.rolled(new Take(event.take(), now, now, event.when(), event.audio()));
         following = Following.from(event.from());
+        heard = heard.begun(event.from().line(), round);
         pace = pace.takeChanged(event.take());
         troubles = troubles.takeStarted(!event.audio().isEmpty());
     }
@@ -146,8 +147,6 @@ final class StateBuilder implements SessionEventHandler {
         if (takes.rolling() && !(jump && event.mover() == Mover.VOICE)) {
             takes = takes.begin();
         }
-        int from = following.position().line();
-        following = following.movedTo(event.position(), event.mover());
         if (takes.rolling() && !takes.held() && event.mover() != Mover.HAND) {
             pace = pace.read(event.wordsRead());
         }
@@ -155,9 +154,10 @@ final class StateBuilder implements SessionEventHandler {
         // move by hand past lines says nothing about them.
         if (jump) {
             heard = event.mover() == Mover.VOICE
-                    ? heard.jumped(from, event.position().line())
+                    ? heard.jumped(following.position().line(), event.position().line())
                     : heard.noneLeftOut();
         }
+        following = following.movedTo(event.position(), event.mover());
     }
 
     @Override

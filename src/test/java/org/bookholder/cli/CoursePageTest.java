@@ -73,6 +73,7 @@ final class CoursePageTest {
         browser.choose("#f-reason", "skipped");
         assertThat(rows("#items .item")).isEqualTo(2);
         browser.choose("#f-reason", "open");
+        assertThat(browser.text("#f-session")).contains("1 · A lesson, ");
         browser.choose("#f-session", (String) browser.value("courseState().sessions.find(s => s.open === 4).name"));
         assertThat(rows("#items .item")).isEqualTo(4);
         browser.choose("#f-take", "1");

@@ -75,6 +75,18 @@ final class DayCommandTest {
     }
 
     @Test
+    void aLineThatTwoSessionsOfALessonListIsCountedOnce() throws IOException, ProblemException {
+        readBefore("first");
+        open("first");
+        readBefore("second");
+        open("second");
+        JsonNode day = day();
+        assertThat(day.path("pickups").asInt()).isEqualTo(1);
+        assertThat(day.at("/sessions/0/pickups").asInt()).isZero();
+        assertThat(day.at("/sessions/1/pickups").asInt()).isEqualTo(1);
+    }
+
+    @Test
     void aBreakBetweenLessonsIsShownAndCounts() throws IOException, ProblemException {
         readBefore("first");
         open("first");

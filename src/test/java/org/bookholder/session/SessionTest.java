@@ -81,6 +81,26 @@ final class SessionTest {
     }
 
     @Test
+    void linesBeforeTheOneAtWhichAReadingBeganAreNotSkipped() {
+        SessionState state = after(
+                new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", new ReadingPosition(3, 1)),
+                settled(complete(1, 1, 4, 4, 4, 6)),
+                cut(1, 7));
+        assertThat(state.lines().pickups()).extracting(LineNotes::line).containsExactly(3);
+        assertThat(LineCounts.of(state.lines().all())).isEqualTo(new LineCounts(1, 1, 2));
+
+        SessionState before = Session.apply(
+                state,
+                List.of(
+                        new SessionEvent.TakeStarted(s(7), 2, MORNING, "a microphone", new ReadingPosition(2, 1)),
+                        settled(complete(2, 1, 3, 5, 8, 9))));
+        assertThat(before.lines().pickups())
+                .as("a later take began before them, and passed line 2")
+                .extracting(LineNotes::line)
+                .containsExactly(2);
+    }
+
+    @Test
     void theBestAttemptIsTheLastCleanOneOfAllTakes() {
         SessionState state = after(
                 rolled(1, 0),

@@ -10,6 +10,8 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
+import org.bookholder.course.ReadingOrder;
+import org.bookholder.course.Shooting;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.edit.BurnDown;
@@ -61,8 +63,7 @@ public record CourseStatus(
         LocalDate today = here.today();
         Board board = BoardReader.read(course, sessions.byLesson(), today);
         RecordingBacklog works = RecordingBacklog.of(board);
-        Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp())
-                .with(course.shooting().order());
+        Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp()).with(order(course.shooting()));
         SessionPlan plan = planner.plan(works.works(), course.shooting(), terms, today);
         CourseList launch = CourseList.of(
                 ListKind.LAUNCH,
@@ -74,6 +75,12 @@ public record CourseStatus(
         List<String> unreadable = new ArrayList<>(course.why());
         unreadable.addAll(sessions.unreadable());
         return new CourseStatus(board.planned(plan::day), works, plan, terms, launch, unreadable);
+    }
+
+    /** Without days there is nothing to finish early: the lessons stay as they stand, unless the hardest are to come first. */
+    private static ReadingOrder order(Shooting shooting) {
+        boolean free = shooting.days().isEmpty() && shooting.order() == ReadingOrder.FREE;
+        return free ? ReadingOrder.KEPT : shooting.order();
     }
 
     /** The same without the lessons, for those who show these as rows. */

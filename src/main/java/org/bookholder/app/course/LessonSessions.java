@@ -9,6 +9,8 @@ import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -22,6 +24,20 @@ public record LessonSessions(Course course, Lesson lesson, List<RecordedSession>
     /** Copies the list. */
     public LessonSessions {
         sessions = List.copyOf(sessions);
+    }
+
+    /** What whoever hands off a session should know of the lesson's other sessions, one sentence; empty if there are none. */
+    public static Optional<String> handedOffAlone(Path session, Environment here) {
+        try (SessionFolder folder = SessionFolder.openForReading(session)) {
+            Optional<Path> script = Replay.firstOpened(folder.events()).map(opened -> Path.of(opened.source()));
+            Optional<LessonSessions> found = script.isEmpty() ? Optional.empty() : of(script.get(), here);
+            return found.map(lesson -> lesson.sessions().size())
+                    .filter(count -> count > 1)
+                    .map(count -> "This lesson was read in " + count
+                            + " sessions; each is handed off alone, and a film (bookholder film) joins them");
+        } catch (ProblemException e) {
+            return Optional.empty();
+        }
     }
 
     /**

@@ -1,6 +1,10 @@
 package org.bookholder.app.course;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
@@ -15,15 +19,16 @@ public final class RunningOrder {
 
     /**
      * The scripts of the lessons that the plan has for today, or for the next recording day; without a plan, of all lessons
-     * that are not recorded.
+     * that are not recorded. A lesson that was begun today comes first.
      *
      * @param folder the course's folder
      * @throws ProblemException if the course can't be read, or all of it is recorded
      */
     public static List<Path> of(Path folder, Environment here) throws ProblemException {
         CourseStatus status = CourseStatus.read(folder, here);
-        List<Path> scripts =
-                lessons(status).stream().map(state -> state.lesson().file()).toList();
+        List<Path> scripts = lessons(status, here.zone()).stream()
+                .map(state -> state.lesson().file())
+                .toList();
         if (scripts.isEmpty()) {
             throw new ProblemException(
                     "all lessons of this course are recorded", folder.toString(), "name the lesson to read again");
@@ -31,8 +36,32 @@ public final class RunningOrder {
         return scripts;
     }
 
+    /**
+     * The lessons that were begun today and have lines that nobody has read, the last one first. They come before what the plan has.
+     *
+     * @param zone the time zone of the day
+     */
+    public static List<LessonState> begun(CourseStatus status, ZoneId zone) {
+        LocalDate today = status.board().today();
+        return status.board().lessons().stream()
+                .filter(state -> state.recording().begun()
+                        && !state.recording().unread().isEmpty()
+                        && LocalDate.ofInstant(state.recording().last().orElseThrow(), zone)
+                                .equals(today))
+                .sorted(Comparator.comparing(
+                                (LessonState state) -> state.recording().last().orElseThrow())
+                        .reversed())
+                .toList();
+    }
+
     /** The lessons of the running order that are not recorded, each once. */
-    public static List<LessonState> lessons(CourseStatus status) {
+    public static List<LessonState> lessons(CourseStatus status, ZoneId zone) {
+        List<LessonState> all = new ArrayList<>(begun(status, zone));
+        planned(status).stream().filter(state -> !all.contains(state)).forEach(all::add);
+        return all;
+    }
+
+    private static List<LessonState> planned(CourseStatus status) {
         List<LessonState> open = status.board().lessons().stream()
                 .filter(state -> !state.recording().complete())
                 .toList();
@@ -48,12 +77,12 @@ public final class RunningOrder {
     }
 
     /** The lessons with these names in their order; those of the plan if there are none. */
-    public static List<LessonState> of(CourseStatus status, Optional<List<String>> names) {
+    public static List<LessonState> of(CourseStatus status, ZoneId zone, Optional<List<String>> names) {
         return names.map(kept -> kept.stream()
                         .flatMap(name -> status.board().lessons().stream()
                                 .filter(state -> state.lesson().name().equals(name)))
                         .toList())
-                .orElseGet(() -> lessons(status));
+                .orElseGet(() -> lessons(status, zone));
     }
 
     /** The planned session of today; the next one if there is none today. */

@@ -5,22 +5,30 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.StoredSession;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.course.SameLines;
+import org.bookholder.course.board.Recording;
 import org.bookholder.fatigue.EarlierReading;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.fatigue.FatigueLog;
 import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.DaySoFar;
 import org.bookholder.session.LineCounts;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
-import org.bookholder.wording.Pickups;
 
 /** Counts a presenter's day over all sessions since the last long rest. */
 public final class DayService {
@@ -138,6 +146,7 @@ public final class DayService {
 
     private static List<DaySession> sessions(List<Rolled> day) {
         List<DaySession> found = new ArrayList<>();
+        Map<Path, Integer> pickups = pickups(day);
         day.stream().map(Rolled::session).distinct().forEach(session -> {
             List<Rolled> own =
                     day.stream().filter(r -> r.session().equals(session)).toList();
@@ -151,8 +160,35 @@ public final class DayService {
                     own.stream().map(DayService::onCamera).reduce(Duration.ZERO, Duration::plus),
                     LineCounts.of(state.lines().all()),
                     length(state),
-                    Pickups.of(state).size()));
+                    pickups.getOrDefault(session, 0)));
         });
+        return found;
+    }
+
+    /** How many lines are still to be picked up: each stands with the last session of its lesson that lists it. */
+    private static Map<Path, Integer> pickups(List<Rolled> day) {
+        Map<Path, RecordedSession> sessions = new LinkedHashMap<>();
+        day.forEach(r -> sessions.put(r.session(), new RecordedSession(r.session(), r.state())));
+        Map<String, List<RecordedSession>> lessons = new LinkedHashMap<>();
+        sessions.values()
+                .forEach(session -> lessons.computeIfAbsent(
+                                session.state().script().source(), none -> new ArrayList<>())
+                        .add(session));
+        Map<Path, Integer> found = new HashMap<>();
+        for (List<RecordedSession> own : lessons.values()) {
+            own.sort(Comparator.comparing(RecordedSession::began).reversed());
+            Script script = own.get(0).state().script();
+            Set<Integer> open = new HashSet<>(Recording.of(script, own).pickups());
+            for (RecordedSession session : own) {
+                Map<Integer, Integer> numbers =
+                        SameLines.numbers(session.state().script(), script);
+                int listed = (int) session.state().lines().pickups().stream()
+                        .flatMap(notes -> Optional.ofNullable(numbers.get(notes.line())).stream())
+                        .filter(open::remove)
+                        .count();
+                found.put(session.folder(), listed);
+            }
+        }
         return found;
     }
 

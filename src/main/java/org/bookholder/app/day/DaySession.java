@@ -16,7 +16,7 @@ import org.bookholder.session.LineCounts;
  * @param onCamera time in these takes, without holds
  * @param lines how many lines it read, skipped and did not reach
  * @param length how long what was read of the lesson runs
- * @param pickups lines that still are to be picked up
+ * @param pickups lines that still are to be picked up, and are not listed by a later session of the lesson
  */
 public record DaySession(
         Path folder,

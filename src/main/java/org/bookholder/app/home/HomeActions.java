@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.course.ReadingOn;
 import org.bookholder.app.course.RunningOrder;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.app.environment.Equipment;
 import org.bookholder.app.jobs.Job;
 import org.bookholder.app.jobs.Jobs;
 import org.bookholder.app.session.ScriptFile;
@@ -28,8 +28,7 @@ import org.bookholder.problem.ProblemException;
 final class HomeActions {
     private static final JsonMapper MAPPER = new JsonMapper();
 
-    private final Equipment equipment;
-    private final Path demo;
+    private final Environment here;
     private final HomeCourses courses;
     private final HomeReading reading;
     private final HomeSettings settings;
@@ -56,8 +55,7 @@ final class HomeActions {
             KeptOrders orders,
             Supplier<LocalDate> today,
             Runnable quit) {
-        this.equipment = here.equipment();
-        this.demo = here.demoScripts();
+        this.here = here;
         this.courses = courses;
         this.reading = reading;
         this.settings = settings;
@@ -157,7 +155,7 @@ final class HomeActions {
         if (!Files.isDirectory(folder)) {
             throw new ProblemException("this is no folder", folder.toString(), "choose the folder that it lies in");
         }
-        equipment.showFolder(folder);
+        here.equipment().showFolder(folder);
     }
 
     private Optional<String> quit(boolean sure) {
@@ -199,7 +197,7 @@ final class HomeActions {
     /** The lessons that come after one in today's order and have lines that nobody has read. */
     private List<LessonState> following(HomeCourses.Seen seen, String name) {
         List<LessonState> all = seen.overview()
-                .map(course -> RunningOrder.of(course.status(), orders.of(seen.folder(), today.get())))
+                .map(course -> RunningOrder.of(course.status(), here.zone(), orders.of(seen.folder(), today.get())))
                 .orElse(List.of());
         int place = 0;
         while (place < all.size() && !all.get(place).lesson().name().equals(name)) {
@@ -213,16 +211,15 @@ final class HomeActions {
 
     /** The order for a lesson that comes later in the day; where it was begun, it goes on. */
     private HomeReading.Order later(HomeCourses.Seen seen, LessonState next) throws ProblemException {
-        Optional<Integer> from =
-                next.recording().begun() ? next.recording().unread().stream().findFirst() : Optional.empty();
+        ReadingOn on = ReadingOn.of(seen.overview().orElseThrow(), next, here);
         return new HomeReading.Order(
                 seen.name(),
                 next.lesson().name(),
                 next.lesson().title(),
                 next.lesson().file(),
-                Optional.empty(),
+                on.session(),
                 false,
-                from,
+                on.from(),
                 Optional.empty(),
                 settings.microphone());
     }
@@ -240,38 +237,34 @@ final class HomeActions {
             return Optional.of("the course has no lesson '" + name + "' that can be read");
         }
         Lesson lesson = found.get().lesson();
-        if (seen.overview()
-                .filter(course -> brokenOff.listening(course, lesson))
-                .isPresent()) {
+        CourseOverview course = seen.overview().orElseThrow();
+        if (brokenOff.listening(course, lesson)) {
             return Optional.of(
                     "what you read of it before is being listened to again; wait until that is done, or stop it");
         }
-        Optional<Path> session = pickups
-                ? seen.overview().flatMap(course -> course.toPickUp(lesson)).map(RecordedSession::folder)
-                : Optional.empty();
-        List<Integer> unread = found.get().recording().unread();
-        boolean goesOn = !pickups && found.get().recording().begun() && !unread.isEmpty();
+        ReadingOn on = pickups
+                ? new ReadingOn(course.toPickUp(lesson).map(RecordedSession::folder), Optional.empty())
+                : ReadingOn.of(course, found.get(), here);
         List<HomeReading.Order> lessons = new ArrayList<>();
         lessons.add(new HomeReading.Order(
                 seen.name(),
                 name,
                 lesson.title(),
                 lesson.file(),
-                session,
+                on.session(),
                 pickups,
-                goesOn ? Optional.of(unread.get(0)) : Optional.empty(),
+                on.from(),
                 Optional.empty(),
                 settings.microphone()));
         for (LessonState next : following(seen, name)) {
             lessons.add(later(seen, next));
         }
-        return reading.ask(
-                lessons,
-                () -> session.ifPresent(folder -> courses.desk(seen.name()).ifPresent(desk -> desk.letGo(folder))));
+        return reading.ask(lessons, () -> on.session().ifPresent(courses::letGo));
     }
 
     /** Opens the demo's course, and reads its first lesson with the recording of a reader. */
     private Optional<String> demo() throws ProblemException {
+        Path demo = here.demoScripts();
         courses.open(demo);
         HomeCourses.Seen seen = courses.seen();
         Path script = demo.resolve("lesson-1.md");

@@ -14,8 +14,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.SessionCache;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.course.CourseReader;
-import org.bookholder.course.board.LessonState;
-import org.bookholder.course.board.Recording;
+import org.bookholder.course.board.Board;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.SessionDirectory;
@@ -169,16 +168,12 @@ final class HomeCourses implements AutoCloseable {
     }
 
     private static String note(CourseOverview course) {
-        List<Recording> recorded = course.status().board().lessons().stream()
-                .map(LessonState::recording)
-                .filter(recording -> recording.unread().isEmpty())
-                .toList();
-        long open = recorded.stream().filter(recording -> !recording.complete()).count();
-        int all = course.status().board().lessons().size()
-                + course.status().course().unreadable().size();
-        return course.status().board().finished()
+        Board board = course.status().board();
+        int open = board.withPickups();
+        int all = board.lessons().size() + board.course().unreadable().size();
+        return board.finished()
                 ? "ready to go out"
-                : all + (all == 1 ? " lesson, " : " lessons, ") + recorded.size() + " recorded"
+                : all + (all == 1 ? " lesson, " : " lessons, ") + board.recorded() + " recorded"
                         + (open == 0 ? "" : ", " + open + " with pickups");
     }
 

@@ -54,6 +54,8 @@ final class HomeReading {
     private final Latest<Boolean> ending = new Latest<>(false);
     private final Latest<Runnable> letGo = new Latest<>(() -> {});
 
+    private final Latest<Consumer<Path>> closer = new Latest<>(session -> {});
+
     /** The session that has just ended while the next lesson of the order is being opened. */
     private final Latest<Optional<Path>> leaving = new Latest<>(Optional.empty());
 
@@ -116,6 +118,11 @@ final class HomeReading {
         static final Standing NOTHING = new Standing(
                 Step.NONE, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
 
+        static Standing preparing(Order order, List<String> said) {
+            return new Standing(
+                    Step.PREPARING, Optional.of(order), order.session(), Optional.empty(), Optional.empty(), said);
+        }
+
         Standing saying(String sentence) {
             List<String> all = new ArrayList<>(said);
             all.add(sentence);
@@ -135,9 +142,10 @@ final class HomeReading {
         return standing.get();
     }
 
-    /** Says what lets go of the microphones before a reading begins. */
-    void letGoFirst(Runnable action) {
+    /** Says what lets go of the microphones before a reading begins, and closes a session that a later lesson of the order goes on with. */
+    void letGoFirst(Runnable action, Consumer<Path> close) {
         letGo.set(action);
+        closer.set(close);
     }
 
     /** The session that has just ended, while the next lesson is being opened: its pages go over to that one. */
@@ -171,8 +179,7 @@ final class HomeReading {
             return Optional.of("a lesson is being read; end it first");
         }
         ending.set(false);
-        standing.set(new Standing(
-                Step.PREPARING, Optional.of(order), order.session(), Optional.empty(), Optional.empty(), List.of()));
+        standing.set(Standing.preparing(order, List.of()));
         try {
             before.run();
             letGo.get().run();
@@ -243,13 +250,8 @@ final class HomeReading {
             following.windowless = false;
             if (place > 0) {
                 Order order = asked.get(place);
-                change(new Standing(
-                        Step.PREPARING,
-                        Optional.of(order),
-                        order.session(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        standing().said()));
+                change(Standing.preparing(order, standing().said()));
+                order.session().ifPresent(closer.get());
             }
         }
 

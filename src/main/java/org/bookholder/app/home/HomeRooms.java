@@ -45,7 +45,7 @@ record HomeRooms(
         MicrophoneLevels levels = new MicrophoneLevels(
                 here, () -> reading.standing().goesOn() || checks.status().goesOn());
         BeforeRoom before = new BeforeRoom(here, reading, settings, levels, checks, displays);
-        reading.letGoFirst(before::beforeReading);
+        reading.letGoFirst(before::beforeReading, courses::letGo);
         FileDialogs dialogs = new FileDialogs(
                 here.equipment(), paths, () -> reading.standing().goesOn());
         HomeQuestions questions = new HomeQuestions(

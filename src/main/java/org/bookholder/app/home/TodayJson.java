@@ -93,6 +93,7 @@ final class TodayJson {
         Optional<PlannedSession> day = RunningOrder.day(course.status());
         heading(day);
         json.put("own", setting.kept().isPresent());
+        json.put("whyFirst", setting.kept().isPresent() ? "" : whyFirst(lessons()));
         ArrayNode order = json.putArray("order");
         if (setting.kept().isPresent() || isToday(day)) {
             foretold(order, lessons());
@@ -114,7 +115,24 @@ final class TodayJson {
 
     /** Today's lessons in the order in which they are to be read. */
     private List<LessonState> lessons() {
-        return RunningOrder.of(course.status(), setting.kept());
+        return RunningOrder.of(course.status(), setting.zone(), setting.kept());
+    }
+
+    /** Why the first lesson is not the course's first one that is left; empty if it is. */
+    private String whyFirst(List<LessonState> lessons) {
+        if (!RunningOrder.begun(course.status(), setting.zone()).isEmpty()) {
+            return "What was begun today comes first.";
+        }
+        boolean inOrder = lessons.stream()
+                .allMatch(state ->
+                        lessons.get(0).lesson().number() <= state.lesson().number());
+        return inOrder
+                ? ""
+                : switch (course.status().terms().order()) {
+                    case FREE -> "The hardest lesson of a day comes first, while the voice is fresh.";
+                    case HARD_EARLY -> "The hardest lessons come first, as the plan says.";
+                    case KEPT -> "";
+                };
     }
 
     /** The lessons from now on, with a break where the sum reaches the advice, and when each is likely to begin. */
@@ -230,17 +248,10 @@ final class TodayJson {
     }
 
     private void next(Optional<PlannedSession> day) {
-        Optional<LessonState> first = setting.kept().isPresent()
-                ? lessons().stream()
-                        .filter(state -> !state.recording().complete())
-                        .findFirst()
-                : Optional.empty();
-        Optional<LessonState> planned = day.flatMap(
-                        session -> session.works().stream().findFirst())
-                .flatMap(work -> board.lessons().stream()
-                        .filter(state -> state.lesson().number() == work.lesson())
-                        .findFirst());
-        first.or(() -> planned).or(board::next).ifPresent(state -> {
+        Optional<LessonState> first = lessons().stream()
+                .filter(state -> !state.recording().complete())
+                .findFirst();
+        first.or(board::next).ifPresent(state -> {
             ObjectNode next = lesson(json.putObject("next"), state);
             next.put("words", state.lesson().script().spokenWords());
             next.put("ownPace", board.measured().pace().isPresent());

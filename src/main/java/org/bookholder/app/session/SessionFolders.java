@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,7 +26,7 @@ public final class SessionFolders {
     private static final Pattern NAMED = Pattern.compile("\\d{4}-\\d\\d-\\d\\d-\\d{4}-");
     private static final int MOST_CHARACTERS = 40;
 
-    /** A session that began longer ago counts as another day's. */
+    /** A session that began or ended longer ago counts as another day's. */
     private static final Duration TODAY = Duration.ofHours(12);
 
     private SessionFolders() {}
@@ -47,6 +48,11 @@ public final class SessionFolders {
                 .filter(folder ->
                         NAMED.matcher(name(folder)).lookingAt() && name(folder).compareTo(since) >= 0)
                 .max(Comparator.comparing(SessionFolders::name));
+    }
+
+    /** Whether a session that ended at this time counts as today's. */
+    public static boolean isOfToday(Instant ended, Environment here) {
+        return !ended.isBefore(here.clock().instant().minus(TODAY));
     }
 
     /** The folders of all sessions in some places, sorted within each place; a missing place has none. */

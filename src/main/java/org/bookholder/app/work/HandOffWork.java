@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.course.LessonSessions;
 import org.bookholder.app.handoff.HandOffChoices;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.app.handoff.HandOffService;
@@ -72,6 +73,7 @@ record HandOffWork(WorkPlace place) implements WorkList.Maker {
         HandOffService.Written written = new HandOffService(place.here(), choices, control.stop()).write(session);
         List<Row> rows = new ArrayList<>();
         written.remarks().forEach(remark -> rows.add(Row.warning(remark)));
+        LessonSessions.handedOffAlone(session, place.here()).ifPresent(note -> rows.add(Row.warning(note)));
         Path folder = choices.folder(session);
         written.notes().forEach(note -> rows.add(Row.line(note)));
         rows.add(Row.line("Files: " + folder));

@@ -16,7 +16,7 @@ record ListenWork(WorkPlace place) {
         return new Job(
                 "repair",
                 "Listening again",
-                Names.of(session),
+                Names.ofSession(session, place.here()),
                 true,
                 "the take that was being listened to stays as it was",
                 control -> {

@@ -80,6 +80,19 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
                 .map(when -> LocalDate.ofInstant(when, zone));
     }
 
+    /** How many lessons are recorded: every line clean, or kept by somebody. */
+    public int recorded() {
+        return (int)
+                lessons.stream().filter(state -> state.recording().complete()).count();
+    }
+
+    /** How many lessons have lines to pick up, over all their sessions; those that are partly recorded, too. */
+    public int withPickups() {
+        return (int) lessons.stream()
+                .filter(state -> !state.recording().pickups().isEmpty())
+                .count();
+    }
+
     /** The first unfinished lesson; empty if the course is finished. */
     public Optional<LessonState> next() {
         return lessons.stream().filter(lesson -> !lesson.missing().isEmpty()).findFirst();

@@ -91,7 +91,7 @@ public record CourseSummary(
         }
         List<Step> steps = List.of(
                 new Step("written", states.size()),
-                new Step("recorded", count(states, state -> state.recording().complete())),
+                new Step("recorded", board.recorded()),
                 new Step("edited", count(states, CourseSummary::edited)),
                 new Step("finished and checked", count(states, CourseSummary::ready)));
         return new CourseSummary(
@@ -152,7 +152,7 @@ public record CourseSummary(
             return "written";
         }
         if (!state.recording().complete()) {
-            return "partly recorded";
+            return state.stage().label();
         }
         return edited(state) ? "edited, to be checked" : "recorded";
     }

@@ -77,7 +77,7 @@ final class BrokenOffTest {
         assertThat(jobs.all())
                 .singleElement()
                 .satisfies(status -> assertThat(status.job().title()).isEqualTo("Listening again"))
-                .satisfies(status -> assertThat(status.job().on()).isEqualTo("2026-09-09-0900-one-wheel"))
+                .satisfies(status -> assertThat(status.job().on()).isEqualTo("One wheel, 9 September 2026, 09:00"))
                 .satisfies(status -> assertThat(status.job().listens()).isTrue());
         assertThat(brokenOff.listening(overview, lesson)).isTrue();
         look();

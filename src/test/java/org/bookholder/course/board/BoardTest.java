@@ -65,6 +65,23 @@ final class BoardTest {
     }
 
     @Test
+    void lessonsAreCountedByOneRule() throws ProblemException {
+        Board partly = board(session(FIRST, "m"));
+        assertThat(partly.lessons().get(0).stage()).isEqualTo(LessonStage.BEGUN);
+        assertThat(partly.recorded()).isZero();
+        assertThat(partly.withPickups()).isEqualTo(1);
+        Board open = board(session(FIRST, "cmc"));
+        assertThat(open.lessons().get(0).stage()).isEqualTo(LessonStage.PICKUPS);
+        assertThat(open.recorded())
+                .as("every line of a recorded lesson is clean")
+                .isZero();
+        assertThat(open.withPickups()).isEqualTo(1);
+        Board done = board(session(FIRST, "cmc"), session(LATER, "scs"));
+        assertThat(done.recorded()).as("over all its sessions").isEqualTo(1);
+        assertThat(done.withPickups()).isZero();
+    }
+
+    @Test
     void misreadAndSkippedLinesAreToBePickedUp() throws ProblemException {
         LessonState state = state(session(FIRST, "smc"));
         assertThat(state.stage()).isEqualTo(LessonStage.PICKUPS);

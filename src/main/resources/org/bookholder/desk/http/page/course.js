@@ -182,7 +182,7 @@ function showFilters() {
   fillSelect('f-lesson', lessons.map((l) => [l, l]));
   const lesson = byId('f-lesson').value;
   const sessions = course.sessions.filter((s) => !lesson || headed(s) === lesson);
-  fillSelect('f-session', sessions.map((s) => [s.name, when(s)]));
+  fillSelect('f-session', sessions.map((s) => [s.name, lesson ? when(s) : `${headed(s)}, ${when(s)}`]));
   const takes = Math.max(0, ...sessions.map((s) => s.takes));
   fillSelect('f-take', Array.from({ length: takes }, (_, i) => [String(i + 1), String(i + 1)]));
 }

@@ -4,7 +4,8 @@ import { act } from './link.js';
 import { model } from './model.js';
 import { byId, count, el, size } from './words.js';
 
-const HEAD = 'What an editor needs: the cut list, captions, the lines to pick up, a log of the takes, and the sound.';
+const HEAD = 'What an editor needs of this session: the cut list, captions, the lines to pick up, a log of the takes, and the sound. '
+  + 'Other sessions of the lesson are handed off alone; a film joins them.';
 
 const write = (replace) => act({ do: 'hand_off', replace });
 

@@ -113,6 +113,7 @@ export function showOrder(home, act) {
     today.lost.length ? el('p', { id: 'lost', class: 'small' }, `Nothing was recorded on ${today.lost.map((day) => said(day)).join(', ')}, so the plan has moved. `,
       el('a', { href: '?view=plan' }, 'See what moved')) : null,
     ...list('Running order', today.order, home, act, 'todays'),
+    today.whyFirst && today.order.length ? el('p', { class: 'small', id: 'why-first' }, today.whyFirst) : null,
     today.ends && today.order.length ? el('p', { class: 'small', id: 'ends' }, `All of it is read about ${today.ends}. `, planned(home, act)) : planned(home, act),
     ...list(today.order.length ? 'The other lessons' : 'Lessons', today.rest, home, act),
     el('p', { class: 'small' }, `Steps of each lesson: ${today.steps.join(' · ')}`),

@@ -1,0 +1,59 @@
+package org.bookholder.app.course;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.InterruptedSession;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.app.session.SessionFolders;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.course.SameLines;
+import org.bookholder.course.board.LessonState;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState;
+
+/**
+ * Where a lesson goes on of which lines were never read.
+ *
+ * @param session the session that goes on in a new take; empty for a new one
+ * @param from the line to begin at; empty for the first one
+ */
+public record ReadingOn(Optional<Path> session, Optional<Integer> from) {
+    /**
+     * Goes on in the lesson's last session if that ended within the last hours, is of the same text, and is not open in another process;
+     * there at the line in which it ended, if that was not read to its end, otherwise at the first line that nobody has read.
+     *
+     * @throws ProblemException if the lesson's script cannot be read
+     */
+    public static ReadingOn of(CourseOverview course, LessonState state, Environment here) throws ProblemException {
+        List<Integer> unread = state.recording().unread();
+        if (unread.isEmpty()) {
+            return new ReadingOn(Optional.empty(), Optional.empty());
+        }
+        ScriptFile text = ScriptFile.read(state.lesson().file(), List.of());
+        Optional<RecordedSession> last = course.newest(state.lesson())
+                .filter(session -> SessionFolders.isOfToday(session.ended(), here)
+                        && InterruptedSession.isOfText(session.folder(), text)
+                        && !SessionFolder.isOpenElsewhere(session.folder(), here.locks()));
+        int first = unread.get(0);
+        int from = last.flatMap(session -> brokenOff(session.state(), state.lesson()))
+                .filter(line -> line < first)
+                .orElse(first);
+        boolean begun = state.recording().begun() || from > 1;
+        return new ReadingOn(last.map(RecordedSession::folder), begun ? Optional.of(from) : Optional.empty());
+    }
+
+    /** The lesson's number of the line in which a session ended, if it was not read to its end. */
+    private static Optional<Integer> brokenOff(SessionState state, Lesson lesson) {
+        int line = state.following().position().line();
+        boolean broken =
+                line <= state.lines().count() && state.lines().notes(line).outcome() == Outcome.INCOMPLETE;
+        Map<Integer, Integer> numbers = broken ? SameLines.numbers(state.script(), lesson.script()) : Map.of();
+        return Optional.ofNullable(numbers.get(line));
+    }
+}

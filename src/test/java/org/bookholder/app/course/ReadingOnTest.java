@@ -1,0 +1,148 @@
+package org.bookholder.app.course;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.InterruptedSession;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
+import org.bookholder.testing.Readings;
+import org.bookholder.testing.StoredExamples;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is expected is written in the README, below "What is kept". */
+final class ReadingOnTest {
+    private static final String TEXT =
+            "---\ntitle: Four lines\n---\nThe river was cold today.\nBuy a dozen frames.\nTurn them to the sun.\nThen wait for spring.\n";
+
+    @TempDir
+    private Path folder;
+
+    private Environment here;
+    private Path lesson;
+
+    @BeforeEach
+    void writeTheLesson() throws Exception {
+        here = StoredExamples.here(Files.createDirectories(folder.resolve("data")));
+        lesson = Files.createDirectories(folder.resolve("course")).resolve("lesson-1.md");
+        Files.writeString(lesson, TEXT);
+    }
+
+    /** A session in which two lines were read and the third was begun, or not. */
+    private Path session(String name, Duration ago, TakeEnd end, boolean begun) throws Exception {
+        Path session = here.sessions().resolve(name);
+        Instant when = Instant.now().minus(ago).truncatedTo(ChronoUnit.SECONDS);
+        List<SessionEvent> events = new ArrayList<>(List.of(
+                new SessionEvent.Opened(StreamTime.ZERO, when, "Four lines", lesson.toString(), TEXT),
+                new SessionEvent.TakeStarted(StreamTime.ZERO, 1, when, "a microphone", ReadingPosition.START)));
+        events.add(Readings.settled(Readings.complete(1, 1, 1, 5, 1, 3)));
+        events.add(Readings.settled(Readings.complete(1, 2, 2, 4, 4, 6)));
+        events.add(new SessionEvent.PositionMoved(Readings.s(6), new ReadingPosition(3, 1), Mover.VOICE, 1));
+        if (begun) {
+            events.add(Readings.settled(Readings.broken(1, 3, 3, 2, 7, 8)));
+        }
+        events.add(new SessionEvent.TakeEnded(Readings.s(8), 1, when.plusSeconds(8), end));
+        try (SessionFolder open = SessionFolder.create(session, here.locks())) {
+            open.journal().append(events);
+        }
+        return session.toAbsolutePath();
+    }
+
+    private ReadingOn readOn() throws Exception {
+        CourseOverview course = CourseOverview.read(lesson.getParent(), here);
+        return ReadingOn.of(course, course.status().board().lessons().get(0), here);
+    }
+
+    @Test
+    void aLessonThatNobodyBeganIsReadFromItsFirstLine() throws Exception {
+        assertThat(readOn()).isEqualTo(new ReadingOn(Optional.empty(), Optional.empty()));
+    }
+
+    @Test
+    void aSessionThatWasBrokenOffAndListenedToGoesOnWhereItEnded() throws Exception {
+        Path session = session("2026-01-01-0900-four-lines", Duration.ofMinutes(5), TakeEnd.BROKEN_OFF, true);
+        assertThat(readOn()).isEqualTo(new ReadingOn(Optional.of(session), Optional.of(3)));
+        ScriptFile script = ScriptFile.read(lesson, List.of());
+        assertThat(InterruptedSession.of(session, script, here.locks()))
+                .as("the same command goes on with it too")
+                .isTrue();
+        try (SessionFolder open = SessionFolder.open(session, here.locks())) {
+            Instant now = Instant.now();
+            open.journal()
+                    .append(List.of(
+                            new SessionEvent.TakeStarted(
+                                    Readings.s(8), 2, now, "a microphone", new ReadingPosition(3, 1)),
+                            new SessionEvent.TakeEnded(Readings.s(9), 2, now, TakeEnd.CUT)));
+        }
+        assertThat(InterruptedSession.of(session, script, here.locks()))
+                .as("until a take was read in it to its end")
+                .isFalse();
+    }
+
+    @Test
+    void aSessionThatWasEndedInTheMiddleGoesOnToo() throws Exception {
+        session("a-former", Duration.ofHours(2), TakeEnd.CUT, false);
+        Path last = session("the-last", Duration.ofHours(1), TakeEnd.CUT, false);
+        assertThat(readOn()).isEqualTo(new ReadingOn(Optional.of(last), Optional.of(3)));
+        assertThat(InterruptedSession.of(last, ScriptFile.read(lesson, List.of()), here.locks()))
+                .as("a command has to name it")
+                .isFalse();
+    }
+
+    @Test
+    void withoutDaysTheCoursesOrderHoldsButForWhatWasBegunToday() throws Exception {
+        Path before = lesson.resolveSibling("lesson-0.md");
+        Files.writeString(before, "Yes.\n");
+        Files.writeString(
+                lesson.resolveSibling("lesson-2.md"),
+                "She sells seashells; the sixth sick sheikh's sixth sheep's sick.\n");
+        assertThat(order()).containsExactly("lesson-0", "lesson-1", "lesson-2");
+        session("today", Duration.ofSeconds(30), TakeEnd.BROKEN_OFF, true);
+        assertThat(order()).containsExactly("lesson-1", "lesson-0", "lesson-2");
+    }
+
+    private List<String> order() throws Exception {
+        return RunningOrder.of(lesson.getParent(), here).stream()
+                .map(file -> String.valueOf(file.getFileName()).replace(".md", ""))
+                .toList();
+    }
+
+    @Test
+    void whoeverHandsOffOneOfTwoSessionsIsTold() throws Exception {
+        Path first = session("first", Duration.ofMinutes(9), TakeEnd.CUT, false);
+        assertThat(LessonSessions.handedOffAlone(first, here)).isEmpty();
+        session("second", Duration.ofMinutes(5), TakeEnd.CUT, false);
+        assertThat(LessonSessions.handedOffAlone(first, here))
+                .hasValueSatisfying(
+                        said -> assertThat(said).contains("2 sessions", "handed off alone", "bookholder film"));
+    }
+
+    @Test
+    void anotherDaysOrAnotherTextsSessionIsLeftAsItIs() throws Exception {
+        session("yesterday", Duration.ofHours(20), TakeEnd.CUT, false);
+        assertThat(readOn()).isEqualTo(new ReadingOn(Optional.empty(), Optional.of(3)));
+        session("today", Duration.ofHours(1), TakeEnd.CUT, false);
+        Files.writeString(
+                lesson,
+                TEXT.replace("Turn them", "A: One.\nB: Two.\nC: Three.\nD: Four.\nE: Five.\nTurn them")
+                        .replace("Buy a dozen frames.", "Sell them.")
+                        .replace("Then wait for spring.", "Rest.")
+                        .replace("Turn them to the sun.", "Turn."));
+        assertThat(readOn().session()).isEmpty();
+    }
+}
