@@ -21,7 +21,7 @@ import org.bookholder.session.SessionState;
  * Where a lesson goes on of which lines were never read.
  *
  * @param session the session that goes on in a new take; empty for a new one
- * @param from the line to begin at; empty for the first one
+ * @param from the line to begin at; empty for the first one, or where the session was left
  */
 public record ReadingOn(Optional<Path> session, Optional<Integer> from) {
     /**
@@ -44,8 +44,8 @@ public record ReadingOn(Optional<Path> session, Optional<Integer> from) {
         int from = last.flatMap(session -> brokenOff(session.state(), state.lesson()))
                 .filter(line -> line < first)
                 .orElse(first);
-        boolean begun = state.recording().begun() || from > 1;
-        return new ReadingOn(last.map(RecordedSession::folder), begun ? Optional.of(from) : Optional.empty());
+        return new ReadingOn(
+                last.map(RecordedSession::folder), state.recording().begun() ? Optional.of(from) : Optional.empty());
     }
 
     /** The lesson's number of the line in which a session ended, if it was not read to its end. */

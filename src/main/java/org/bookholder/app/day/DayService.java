@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.SameLines;
@@ -177,7 +178,7 @@ public final class DayService {
         Map<Path, Integer> found = new HashMap<>();
         for (List<RecordedSession> own : lessons.values()) {
             own.sort(Comparator.comparing(RecordedSession::began).reversed());
-            Script script = own.get(0).state().script();
+            Script script = script(own.get(0).state().script());
             Set<Integer> open = new HashSet<>(Recording.of(script, own).pickups());
             for (RecordedSession session : own) {
                 Map<Integer, Integer> numbers =
@@ -190,6 +191,15 @@ public final class DayService {
             }
         }
         return found;
+    }
+
+    /** The lesson's script as its file is now, with the lines of all who speak; the one that was read if the file is not there. */
+    private static Script script(Script read) {
+        try {
+            return ScriptFile.read(Path.of(read.source()), List.of()).script();
+        } catch (ProblemException gone) {
+            return read;
+        }
     }
 
     /** How long the lines that were read run, at the pace of the session; at the target pace while that is unknown. */

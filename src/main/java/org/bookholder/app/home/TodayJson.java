@@ -93,7 +93,7 @@ final class TodayJson {
         Optional<PlannedSession> day = RunningOrder.day(course.status());
         heading(day);
         json.put("own", setting.kept().isPresent());
-        json.put("whyFirst", setting.kept().isPresent() ? "" : whyFirst(lessons()));
+        json.put("whyFirst", setting.kept().isPresent() || !isToday(day) ? "" : whyFirst(lessons()));
         ArrayNode order = json.putArray("order");
         if (setting.kept().isPresent() || isToday(day)) {
             foretold(order, lessons());
