@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -90,7 +91,7 @@ public sealed interface Limit {
         }
 
         private static String part(String name, String lesson) {
-            String plain = PARTS.get(name);
+            String plain = Objects.requireNonNull(PARTS.get(name));
             return lesson.isEmpty() || !name.equals("{lesson}")
                     ? plain
                     : "(?:" + plain + "|(?iu:" + Pattern.quote(lesson) + ")[" + LETTERS + "]*)";
