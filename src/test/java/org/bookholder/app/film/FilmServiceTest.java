@@ -11,14 +11,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
-import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Finding.Grade;
@@ -273,49 +271,6 @@ final class FilmServiceTest {
 
     private FilmRequest leavingOut(Integer... lines) {
         return request(session, Optional.empty(), true, lines);
-    }
-
-    @Test
-    void aSecondFilmReplacesNothing() throws ProblemException {
-        FilmedReading.match(session, camera, BEFORE, 0);
-        Path first = film(request(Optional.of(folder.resolve("out/a.mp4")), true))
-                .made()
-                .file();
-        FilmResult second = film(request(Optional.of(folder.resolve("out/a.mp4")), true));
-        assertThat(first).isEqualTo(folder.resolve("out/a.mp4"));
-        assertThat(second.made().file()).isEqualTo(folder.resolve("out/a-2.mp4"));
-        assertThat(folder.resolve("out").toFile().list())
-                .containsExactlyInAnyOrder(
-                        "a.mp4", "a.vtt", "a.srt", "a.txt", "a-2.mp4", "a-2.vtt", "a-2.srt", "a-2.txt");
-    }
-
-    @Test
-    void aFilmIsNotMadeTwiceOfTheSame() throws ProblemException, IOException {
-        FilmedReading.match(session, camera, BEFORE, 0);
-        FilmRequest request = request(Optional.of(folder.resolve("out/a.mp4")), false);
-        FilmResult first = film(request);
-        assertThat(first.already()).isFalse();
-        FilmResult again = film(request);
-        assertThat(again.already()).isTrue();
-        assertThat(again.made()).isEqualTo(first.made());
-        assertThat(FilmText.said(again)).startsWith("a.mp4 is this film already");
-        FilmedReading.match(session, camera, BEFORE + 0.4, 0);
-        assertThat(film(request).made().file()).as("something has changed").isEqualTo(folder.resolve("out/a-2.mp4"));
-        Files.writeString(folder.resolve("out/a-2.mp4"), "cut short");
-        assertThat(film(request).made().file())
-                .as("the last one is not whole any more")
-                .isEqualTo(folder.resolve("out/a-3.mp4"));
-    }
-
-    @Test
-    void stoppedInTheMiddleItLeavesNothing() throws ProblemException {
-        FilmedReading.match(session, camera, BEFORE, 0);
-        AtomicInteger asked = new AtomicInteger();
-        Interruption later = new Interruption(() -> asked.incrementAndGet() > 60);
-        FilmService service =
-                new FilmService(here, request(Optional.of(folder.resolve("out/a.mp4")), false), p -> {}, later);
-        assertThatThrownBy(service::make).isInstanceOf(OperationInterrupted.class);
-        assertThat(folder.resolve("out")).isEmptyDirectory();
     }
 
     @Test

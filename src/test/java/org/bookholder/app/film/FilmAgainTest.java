@@ -1,0 +1,122 @@
+package org.bookholder.app.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.film.FilmedReading;
+import org.bookholder.film.NumberedCamera;
+import org.bookholder.film.plan.FilmPlanner;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.StoredExamples;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
+
+/** What becomes of a film that is there when another is asked for, and of one that is broken off. */
+@Execution(ExecutionMode.CONCURRENT)
+final class FilmAgainTest {
+    /** The camera was switched on so many seconds before the take. */
+    private static final double BEFORE = 1.51;
+
+    private static Path camera = Path.of("");
+
+    @TempDir
+    private Path folder;
+
+    private Path session;
+    private Path profile;
+    private Environment here;
+
+    @BeforeAll
+    static void film(@TempDir Path shared) {
+        camera = NumberedCamera.make(
+                shared.resolve("CAM1.MP4"),
+                525,
+                "25",
+                FilmedReading.sound(BEFORE, 21),
+                "-c:v",
+                "libx264",
+                "-preset",
+                "ultrafast",
+                "-c:a",
+                "aac");
+    }
+
+    @BeforeEach
+    void write() throws ProblemException, IOException {
+        session = folder.resolve("session");
+        profile = FilmedReading.smallProfile(folder.resolve("small.txt"), 180);
+        FilmedReading.write(session, folder.resolve("lesson.md").toString());
+        here = StoredExamples.here(folder);
+    }
+
+    @Test
+    void aSecondFilmReplacesNothing() throws ProblemException {
+        FilmedReading.match(session, camera, BEFORE, 0);
+        Path first = film(request(true)).made().file();
+        FilmResult second = film(request(true));
+        assertThat(first).isEqualTo(folder.resolve("out/a.mp4"));
+        assertThat(second.made().file()).isEqualTo(folder.resolve("out/a-2.mp4"));
+        assertThat(folder.resolve("out").toFile().list())
+                .containsExactlyInAnyOrder(
+                        "a.mp4", "a.vtt", "a.srt", "a.txt", "a-2.mp4", "a-2.vtt", "a-2.srt", "a-2.txt");
+    }
+
+    @Test
+    void aFilmIsNotMadeTwiceOfTheSame() throws ProblemException, IOException {
+        FilmedReading.match(session, camera, BEFORE, 0);
+        FilmRequest request = request(false);
+        FilmResult first = film(request);
+        assertThat(first.already()).isFalse();
+        FilmResult again = film(request);
+        assertThat(again.already()).isTrue();
+        assertThat(again.made()).isEqualTo(first.made());
+        assertThat(FilmText.said(again)).startsWith("a.mp4 is this film already");
+        FilmedReading.match(session, camera, BEFORE + 0.4, 0);
+        assertThat(film(request).made().file()).as("something has changed").isEqualTo(folder.resolve("out/a-2.mp4"));
+        Files.writeString(folder.resolve("out/a-2.mp4"), "cut short");
+        assertThat(film(request).made().file())
+                .as("the last one is not whole any more")
+                .isEqualTo(folder.resolve("out/a-3.mp4"));
+    }
+
+    @Test
+    void stoppedInTheMiddleItLeavesNothing() throws ProblemException {
+        FilmedReading.match(session, camera, BEFORE, 0);
+        AtomicInteger asked = new AtomicInteger();
+        Interruption later = new Interruption(() -> asked.incrementAndGet() > 60);
+        FilmService service = new FilmService(here, request(false), p -> {}, later);
+        assertThatThrownBy(service::make).isInstanceOf(OperationInterrupted.class);
+        assertThat(folder.resolve("out")).isEmptyDirectory();
+    }
+
+    private FilmRequest request(boolean draft) {
+        return new FilmRequest(
+                session,
+                Optional.of(folder.resolve("out/a.mp4")),
+                draft,
+                Set.of(),
+                true,
+                false,
+                Optional.of(profile),
+                false,
+                false,
+                FilmPlanner.Wishes.NONE);
+    }
+
+    private FilmResult film(FilmRequest request) throws ProblemException {
+        return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
+    }
+}
