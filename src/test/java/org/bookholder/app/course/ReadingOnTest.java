@@ -64,7 +64,7 @@ final class ReadingOnTest {
     }
 
     private ReadingOn readOn() throws Exception {
-        CourseOverview course = CourseOverview.read(lesson.getParent(), here);
+        CourseOverview course = CourseOverview.read(folder.resolve("course"), here);
         return ReadingOn.of(course, course.status().board().lessons().get(0), here);
     }
 
@@ -117,7 +117,7 @@ final class ReadingOnTest {
     }
 
     private List<String> order() throws Exception {
-        return RunningOrder.of(lesson.getParent(), here).stream()
+        return RunningOrder.of(folder.resolve("course"), here).stream()
                 .map(file -> String.valueOf(file.getFileName()).replace(".md", ""))
                 .toList();
     }
