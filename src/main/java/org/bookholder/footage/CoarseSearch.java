@@ -49,11 +49,11 @@ final class CoarseSearch {
     }
 
     /**
-     * Where {@code film} lies in {@code take}: the clearest find on which others agree, or that is beyond doubt, and
+     * Where {@code sound} lies in {@code other}, by pieces of it: the clearest find on which others agree, or that is beyond doubt, and
      * those others; empty if there is none.
      */
-    List<Find> search(SoundTrack film, SoundTrack take) {
-        List<Find> finds = best(film, places(film), take).stream()
+    List<Find> search(SoundTrack sound, SoundTrack other) {
+        List<Find> finds = best(sound, places(sound), other).stream()
                 .filter(find -> find.height() >= HEIGHT)
                 .toList();
         Optional<Find> clearest = finds.stream()
