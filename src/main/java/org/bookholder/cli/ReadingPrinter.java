@@ -14,6 +14,7 @@ import org.bookholder.app.reading.ReadingSetup;
 import org.bookholder.app.session.SessionSettler;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.LineCounts;
+import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Trouble;
 import org.bookholder.session.Troubles;
@@ -135,9 +136,14 @@ final class ReadingPrinter implements ReadingListener {
         terminal.out().println();
         int toCome = LineCounts.of(result.state().lines().all()).notReached();
         if (toCome > 0) {
+            int next = result.state().lines().all().stream()
+                    .filter(notes -> !notes.reached())
+                    .mapToInt(LineNotes::line)
+                    .findFirst()
+                    .orElse(1);
             terminal.out()
                     .println("To read the other " + (toCome == 1 ? "line" : toCome + " lines")
-                            + ", give the same command with --session " + result.session());
+                            + ", give the same command with --from " + next + " --session " + result.session());
         }
         terminal.out().println("To see this list again: bookholder notes " + result.session());
         terminal.out().println("To hear each attempt and decide: bookholder desk " + result.session());

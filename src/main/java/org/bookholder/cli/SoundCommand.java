@@ -74,7 +74,7 @@ final class SoundCommand implements Callable<Integer> {
                 room,
                 voice,
                 Optional.ofNullable(microphone),
-                new MachineMicrophone(here).chosen(),
+                microphone == null ? new MachineMicrophone(here).chosen() : Optional.empty(),
                 Optional.ofNullable(audio));
         SoundCheck check = new SoundCheckService(here, new Instructions(), Interruption.NONE).check(request);
         if (json) {

@@ -95,7 +95,7 @@ final class FactsCheck {
                 .orElseThrow()
                 .least();
         Optional<Limit.Between> limit = profile.range(ProfileSetting.VIDEO_KBPS);
-        if (limit.filter(asked -> kbps < asked.least() && asked.least() <= usual)
+        if (limit.filter(asked -> kbps < asked.least() && asked.least() == usual)
                 .isPresent()) {
             findings.add(
                     Finding.ofAll(

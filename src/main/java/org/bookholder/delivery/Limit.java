@@ -108,6 +108,9 @@ public sealed interface Limit {
 
         /** The signs of a name that stand for no {lesson}, as they are named to people. */
         List<String> refused(String name) {
+            if (!text.contains("{lesson}")) {
+                return List.of();
+            }
             return rest(name)
                     .replaceAll("[." + LETTERS + "]", "")
                     .codePoints()

@@ -91,11 +91,22 @@ public final class CheckRecording {
         Channel measured = sides == Sides.Kind.OPPOSED ? left : mixed;
         float[] voice = spoken(measured);
         RoomReading room = RoomReading.of(measured.room, rate);
+        VoiceReading heard = VoiceReading.of(voice, rate);
+        // What is cut off on one side is not at full scale in the mix.
+        VoiceReading reading = twoSides ? heard.withClipped(Math.max(clipped(left), clipped(right))) : heard;
         return new SoundCheck(
                 room,
-                VoiceReading.of(voice, rate),
+                reading,
                 RoomNoise.of(measured.room, rate, room.hum()),
                 SoundPath.of(sides, measured.room, voice, rate));
+    }
+
+    private long clipped(Channel side) {
+        ClippedRuns runs = new ClippedRuns();
+        for (float sample : spoken(side)) {
+            runs.hear(sample);
+        }
+        return runs.clipped();
     }
 
     private float[] spoken(Channel channel) {

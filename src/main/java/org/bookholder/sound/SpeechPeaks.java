@@ -2,7 +2,10 @@ package org.bookholder.sound;
 
 import java.util.Arrays;
 
-/** The highest peak of the last twelve seconds of speech, pauses left out: as much as a sound check hears. Mutable. Confined to one thread. */
+/**
+ * The highest peak of the last twelve seconds of speech, pauses left out: as much as a sound check hears. Makes no objects, as it is
+ * asked for each picture. Mutable. Confined to one thread.
+ */
 public final class SpeechPeaks {
     /** How much speech is looked at, in seconds. */
     public static final int SECONDS = 12;
@@ -29,6 +32,10 @@ public final class SpeechPeaks {
 
     /** The highest, in dBFS. */
     public double highest() {
-        return Arrays.stream(peaks).max().orElse(Decibels.SILENCE);
+        double highest = Decibels.SILENCE;
+        for (double peak : peaks) {
+            highest = Math.max(highest, peak);
+        }
+        return highest;
     }
 }

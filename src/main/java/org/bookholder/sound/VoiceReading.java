@@ -22,4 +22,9 @@ public record VoiceReading(SpeechLevel speech, double peak, long clipped, Loudne
         return new VoiceReading(
                 SpeechLevel.of(samples, rate), Decibels.ofAmplitude(peak), clipped.clipped(), meter.reading());
     }
+
+    /** The same with so many clipped samples. */
+    VoiceReading withClipped(long samples) {
+        return new VoiceReading(speech, peak, samples, loudness);
+    }
 }

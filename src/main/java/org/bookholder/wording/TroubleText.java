@@ -27,7 +27,7 @@ public final class TroubleText {
             case BEHIND -> "The text follows your voice late: this machine is busy. Close other programs.";
             case HEARD_BADLY ->
                 "Only " + detail
-                        + " of 100 words are understood. Lost lines are still found; listen yourself whether each word is right.";
+                        + " of 100 words are understood. Lost lines are still found; listen yourself to check single words.";
             case EAR_RESTARTS -> "Your voice is not heard for a moment: speech recognition failed and starts again.";
             case EAR_LOST -> "Speech recognition has failed; move the text by hand. The recording goes on.";
             case CHECK_RESTARTS -> "Checking your words failed and starts again.";

@@ -179,6 +179,19 @@ final class SoundLimitsTest {
     }
 
     /** Lets it hear a square wave of that height; says whether it needs more. */
+    /** In the mix of a side that is cut off with a silent one the peaks lie at half of full scale. */
+    @Test
+    void aSideThatIsCutOffIsFoundThoughTheMixIsNot() {
+        CheckRecording recording = new CheckRecording(RATE, 0, 1, 2);
+        short[] left = new short[3 * RATE];
+        for (int i = RATE; i < left.length; i++) {
+            left[i] = (short) (i / 5 % 2 == 0 ? Short.MAX_VALUE : -Short.MAX_VALUE);
+        }
+        recording.hear(AudioBlock.ofSides(s(0), RATE, left, new short[left.length]));
+        assertThat(recording.check().voice().peak()).isLessThan(-6);
+        assertThat(recording.check().voice().clipped()).isGreaterThan(RATE);
+    }
+
     private static boolean hear(CheckRecording recording, int count, int height) {
         short[] samples = new short[count];
         for (int i = 0; i < count; i++) {

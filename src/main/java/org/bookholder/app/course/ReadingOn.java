@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.ScriptFile;
@@ -25,8 +26,9 @@ import org.bookholder.session.SessionState;
  */
 public record ReadingOn(Optional<Path> session, Optional<Integer> from) {
     /**
-     * Goes on in the lesson's last session if that ended within the last hours, is of the same text, and is not open in another process;
-     * there at the line in which it ended, if that was not read to its end, otherwise at the first line that nobody has read.
+     * Goes on in the lesson's last session if the presenter has read in it to a microphone here, it ended within the last hours, is of
+     * the same text, and is not open in another process. It goes on at the line in which that session ended, if this is still to be
+     * read and comes first, otherwise at the first line that nobody has read.
      *
      * @throws ProblemException if the lesson's script cannot be read
      */
@@ -36,16 +38,26 @@ public record ReadingOn(Optional<Path> session, Optional<Integer> from) {
             return new ReadingOn(Optional.empty(), Optional.empty());
         }
         ScriptFile text = ScriptFile.read(state.lesson().file(), List.of());
+        List<Path> own = new DayService(here, DayService.SOLE_PRESENTER).sessions();
         Optional<RecordedSession> last = course.newest(state.lesson())
-                .filter(session -> SessionFolders.isOfToday(session.ended(), here)
-                        && InterruptedSession.isOfText(session.folder(), text)
-                        && !SessionFolder.isOpenElsewhere(session.folder(), here.locks()));
+                .filter(session ->
+                        own.contains(session.folder().toAbsolutePath().normalize())
+                                && SessionFolders.isOfToday(session.ended(), here)
+                                && InterruptedSession.isOfText(session.folder(), text)
+                                && !SessionFolder.isOpenElsewhere(session.folder(), here.locks()));
         int first = unread.get(0);
         int from = last.flatMap(session -> brokenOff(session.state(), state.lesson()))
-                .filter(line -> line < first)
+                .filter(line -> line < first && state.recording().pickups().contains(line))
                 .orElse(first);
         return new ReadingOn(
                 last.map(RecordedSession::folder), state.recording().begun() ? Optional.of(from) : Optional.empty());
+    }
+
+    /** A session of its own, at the first line that nobody has read. */
+    public static ReadingOn anew(LessonState state) {
+        List<Integer> unread = state.recording().unread();
+        return new ReadingOn(
+                Optional.empty(), state.recording().begun() ? unread.stream().findFirst() : Optional.empty());
     }
 
     /** The lesson's number of the line in which a session ended, if it was not read to its end. */

@@ -52,6 +52,11 @@ public final class DayService {
         sessions.opened(session);
     }
 
+    /** The sessions in which this presenter has read to a microphone on this machine; their folders, absolute. */
+    public List<Path> sessions() throws ProblemException {
+        return sessions.all();
+    }
+
     /**
      * What was read on the day up to now in sessions other than this one; empty if that is nothing, or longer ago than the rest
      * after which a new day begins. A session that cannot be read is passed over.

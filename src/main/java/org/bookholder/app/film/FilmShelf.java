@@ -50,6 +50,7 @@ record FilmShelf(Path folder) {
             Path film = Path.of(file);
             try {
                 return Files.isRegularFile(film)
+                        && beside.stream().map(Path::of).allMatch(Files::isRegularFile)
                         && Files.size(film) == bytes
                         && Files.getLastModifiedTime(film).toString().equals(modified);
             } catch (IOException e) {

@@ -211,7 +211,10 @@ final class HomeActions {
 
     /** The order for a lesson that comes later in the day; where it was begun, it goes on. */
     private HomeReading.Order later(HomeCourses.Seen seen, LessonState next) throws ProblemException {
-        ReadingOn on = ReadingOn.of(seen.overview().orElseThrow(), next, here);
+        CourseOverview course = seen.overview().orElseThrow();
+        // A job that listens waits while a lesson is read, and keeps its session locked.
+        ReadingOn on =
+                brokenOff.listening(course, next.lesson()) ? ReadingOn.anew(next) : ReadingOn.of(course, next, here);
         return new HomeReading.Order(
                 seen.name(),
                 next.lesson().name(),

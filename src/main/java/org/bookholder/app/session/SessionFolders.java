@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -50,9 +51,11 @@ public final class SessionFolders {
                 .max(Comparator.comparing(SessionFolders::name));
     }
 
-    /** Whether a session that ended at this time counts as today's. */
+    /** Whether a session that ended at this time counts as today's: on this date, or within the last twelve hours. */
     public static boolean isOfToday(Instant ended, Environment here) {
-        return !ended.isBefore(here.clock().instant().minus(TODAY));
+        Instant now = here.clock().instant();
+        return !ended.isBefore(now.minus(TODAY))
+                || LocalDate.ofInstant(ended, here.zone()).equals(LocalDate.ofInstant(now, here.zone()));
     }
 
     /** The folders of all sessions in some places, sorted within each place; a missing place has none. */

@@ -19,11 +19,17 @@ final class VoiceChannel {
     /** Softer sound is no voice, in dBFS. */
     private static final double SOFTEST = -70;
 
-    /** What is softer in the mix than in a channel by more than this, beside its being one of several, is cancelled, in dB. */
+    /**
+     * The mix of several channels is softer than one of them alone, by 20 times the logarithm of their number; where it is softer by this
+     * much more, the voice is cancelled, in dB.
+     */
     private static final double CANCELLED = 10;
 
     /** A channel rises further out of its noise than the mix by more than this, in dB. */
     private static final double CLEARER = 6;
+
+    /** A mix in which the voice rises further than this out of its noise is good enough, in dB. */
+    private static final double GOOD_ENOUGH = 25;
 
     /** How a voice stands in a channel or in the mix: its loud tenth in dBFS, and how far that is above the soft one in dB. */
     private record Voice(double loud, double range) {}
@@ -47,7 +53,7 @@ final class VoiceChannel {
         for (int channel = 0; channel < channels; channel++) {
             Voice one = voice(file, OptionalInt.of(channel));
             boolean cancelled = mix.loud < one.loud - share - CANCELLED;
-            boolean clearer = one.range > mix.range + CLEARER;
+            boolean clearer = mix.range < GOOD_ENOUGH && one.range > mix.range + CLEARER;
             if (one.loud > SOFTEST && (cancelled || clearer) && (best.isEmpty() || one.range > clearest.range)) {
                 best = OptionalInt.of(channel);
                 clearest = one;

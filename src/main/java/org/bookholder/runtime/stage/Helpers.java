@@ -41,6 +41,10 @@ public final class Helpers implements SideBySide {
             helper.start();
         }
         share.run();
+        // Also where an early item failed, no helper works on when this returns.
+        CompletableFuture.allOf(done.toArray(CompletableFuture[]::new))
+                .handle((none, fault) -> true)
+                .join();
         return done.stream().map(Helpers::outcome).toList();
     }
 

@@ -13,20 +13,22 @@ final class ProductionCues {
     /** Cues that nobody says, in any case. */
     private static final Pattern NAMED =
             Pattern.compile("(?i)(?:sfx|gfx|vfx|b[- ]?roll|visuals?|on[- ]screen text|lower[- ]third|"
-                    + "sound effects?|cut(?: back)? to|fade (?:in|out|to black)|dissolve to|duration|running time|word count|file ?name)"
-                    + NUMBER + ":(?: .*)?");
+                    + "sound effects?|cut(?: back)? to|fade (?:in|out|to black)|dissolve to|word count|file ?name)"
+                    + NUMBER + ":(?: .*)?|(?i)(?:duration|running time): ?[\\d~].*");
 
     /** Cues in capitals. */
-    private static final Pattern SHOUTED = Pattern.compile(
-            "(?:VIDEO|AUDIO|(?:ON[- ])?SCREEN(?:CAST|SHOT)?|SUPER|TITLE(?: CARD)?|SHOT|SCENE|ACTION|DEMO|"
-                    + "GRAPHICS?|TRANSITION|ANIMATION|MUSIC|CAMERA(?: ANGLE)?|SOUND|FX|ZOOM(?: IN| OUT)?|PAN|INSERT|PROPS?|LOCATION|SET|WARDROBE)"
+    private static final Pattern SHOUTED =
+            Pattern.compile("(?:VIDEO|(?:ON[- ])?SCREEN(?:CAST|SHOT)?|SUPER|TITLE(?: CARD)?|SHOT|SCENE|ACTION|DEMO|"
+                    + "GRAPHICS?|TRANSITION|ANIMATION|MUSIC|CAMERA(?: ANGLE)?|FX|ZOOM(?: IN| OUT)?|PAN|INSERT|PROPS?|LOCATION|SET|WARDROBE)"
                     + NUMBER + ":(?: .*)?");
 
-    private static final Pattern SOUND = Pattern.compile("(?:MUSIC|SFX)(?: [^.!?]*)?\\.?");
+    private static final Pattern SOUND = Pattern.compile("(?:MUSIC|SFX)(?: (?:(?i:swells?|fades?|begins?|"
+            + "ends?|starts?|stops?|plays?|cuts?|in|out|up|down|under)\\b)[^.!?]*)?\\.?");
     private static final Pattern CHANGE =
             Pattern.compile("(?:(?:SMASH |JUMP )?CUT TO(?: BLACK)?|FADE (?:IN|OUT|TO BLACK)|DISSOLVE(?: TO)?)[.:]?");
     private static final Pattern PLACE = Pattern.compile("(?:INT|EXT|INT\\./EXT|I/E)\\. [\\p{Lu}\\d][^\\p{Ll}]*");
-    private static final Pattern PART = Pattern.compile("(?i)(?:slide|scene|shot) #?\\d{1,3}(?:\\.?| ?[:-](?: .*)?)");
+    private static final Pattern PART = Pattern.compile(
+            "(?:[Ss]lide|SLIDE|[Ss]cene|SCENE|[Ss]hot|SHOT) #?\\d{1,3} ?[:-](?: .*)?|(?:Slide|SLIDE|Scene|SCENE|Shot|SHOT) #?\\d{1,3}\\.?");
 
     private ProductionCues() {}
 

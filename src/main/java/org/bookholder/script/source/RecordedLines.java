@@ -90,7 +90,7 @@ public record RecordedLines(List<List<String>> words) {
             int to = 0;
             for (AbstractDelta<String> delta : DiffUtils.diff(before, after).getDeltas()) {
                 while (from < delta.getSource().getPosition()) {
-                    pair(from++, to++, true);
+                    pair(from++, to++);
                 }
                 int gone = delta.getSource().size();
                 int fresh = delta.getTarget().size();
@@ -104,14 +104,14 @@ public record RecordedLines(List<List<String>> words) {
                 to += fresh;
             }
             while (from < before.size()) {
-                pair(from++, to++, true);
+                pair(from++, to++);
             }
         }
 
-        private void pair(int word, int place, boolean isSame) {
+        private void pair(int word, int place) {
             now[word] = place;
             recorded[place] = word;
-            same[word] = isSame;
+            same[word] = true;
         }
 
         Script script() {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The speakers whose names stand before their lines: "HOST: Welcome", "Guest - Thank you". A part such as "Host" is
  * always a speaker. A name in capitals is one if it, or another name in capitals, stands before several lines, any other name if,
- * besides, somebody else speaks; so "Note: keep it level" and "USB: a plug" stay spoken. Nor are {@link ProductionCues} names. Several may speak at once: "HOST & GUEST: Goodbye",
+ * besides, somebody else speaks; so "Note: keep it level" and "USB: a plug" stay spoken. {@link ProductionCues} are no names. Several may speak at once: "HOST & GUEST: Goodbye",
  * "ALL: Goodbye".
  */
 final class Speakers {
@@ -48,7 +48,7 @@ final class Speakers {
             Set.of(("note notes tip tips step warning caution important remember example examples question answer"
                             + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
                             + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
-                            + " ingredients tools materials update spoiler")
+                            + " ingredients tools materials update spoiler usb ps pps nb faq diy pdf url qa api cpu sql html css ok")
                     .split(" "));
 
     private static final Pattern STRESS = Pattern.compile("[*_]{1,3}");

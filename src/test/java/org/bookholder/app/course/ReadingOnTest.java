@@ -6,10 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.ScriptFile;
@@ -30,6 +30,8 @@ final class ReadingOnTest {
     private static final String TEXT =
             "---\ntitle: Four lines\n---\nThe river was cold today.\nBuy a dozen frames.\nTurn them to the sun.\nThen wait for spring.\n";
 
+    private static final Instant NOON = Instant.parse("2027-09-07T12:00:00Z");
+
     @TempDir
     private Path folder;
 
@@ -38,7 +40,8 @@ final class ReadingOnTest {
 
     @BeforeEach
     void writeTheLesson() throws Exception {
-        here = StoredExamples.here(Files.createDirectories(folder.resolve("data")));
+        here = StoredExamples.here(Files.createDirectories(folder.resolve("data")))
+                .at(() -> NOON);
         lesson = Files.createDirectories(folder.resolve("course")).resolve("lesson-1.md");
         Files.writeString(lesson, TEXT);
     }
@@ -46,7 +49,7 @@ final class ReadingOnTest {
     /** A session in which two lines were read and the third was begun, or not. */
     private Path session(String name, Duration ago, TakeEnd end, boolean begun) throws Exception {
         Path session = here.sessions().resolve(name);
-        Instant when = Instant.now().minus(ago).truncatedTo(ChronoUnit.SECONDS);
+        Instant when = NOON.minus(ago);
         List<SessionEvent> events = new ArrayList<>(List.of(
                 new SessionEvent.Opened(StreamTime.ZERO, when, "Four lines", lesson.toString(), TEXT),
                 new SessionEvent.TakeStarted(StreamTime.ZERO, 1, when, "a microphone", ReadingPosition.START)));
@@ -60,6 +63,7 @@ final class ReadingOnTest {
         try (SessionFolder open = SessionFolder.create(session, here.locks())) {
             open.journal().append(events);
         }
+        new DayService(here, DayService.SOLE_PRESENTER).opened(session);
         return session.toAbsolutePath();
     }
 
@@ -82,16 +86,25 @@ final class ReadingOnTest {
                 .as("the same command goes on with it too")
                 .isTrue();
         try (SessionFolder open = SessionFolder.open(session, here.locks())) {
-            Instant now = Instant.now();
             open.journal()
                     .append(List.of(
                             new SessionEvent.TakeStarted(
-                                    Readings.s(8), 2, now, "a microphone", new ReadingPosition(3, 1)),
-                            new SessionEvent.TakeEnded(Readings.s(9), 2, now, TakeEnd.CUT)));
+                                    Readings.s(8), 2, NOON, "a microphone", new ReadingPosition(3, 1)),
+                            new SessionEvent.TakeEnded(Readings.s(9), 2, NOON, TakeEnd.CUT)));
         }
         assertThat(InterruptedSession.of(session, script, here.locks()))
                 .as("until a take was read in it to its end")
                 .isFalse();
+    }
+
+    /** As one that {@code log} made of footage, the demo's, or that of another presenter. */
+    @Test
+    void aSessionInWhichSomebodyElseWasHeardDoesNotGoOn() throws Exception {
+        Path session = session("another", Duration.ofMinutes(5), TakeEnd.CUT, true);
+        Path list = here.data().resolve("presenters/" + DayService.SOLE_PRESENTER + ".json");
+        Files.move(list, list.resolveSibling("anna.json"));
+        assertThat(session).exists();
+        assertThat(readOn()).isEqualTo(new ReadingOn(Optional.empty(), Optional.of(4)));
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Jobs;
 import org.bookholder.app.work.WorkList;
@@ -42,6 +43,7 @@ final class ReadOnAfterAKillTest {
                             new SessionEvent.TakeStarted(StreamTime.ZERO, 1, when, "", ReadingPosition.START),
                             Readings.settled(Readings.complete(1, 1, 1, 5, 1, 3))));
         }
+        new DayService(here, DayService.SOLE_PRESENTER).opened(session);
         Jobs jobs = new Jobs(() -> false, fault -> {});
         WorkList work = new WorkList(here, any -> Optional.empty(), any -> {});
         BrokenOff brokenOff = new BrokenOff(here, jobs, work);

@@ -102,6 +102,11 @@ class StageRemarksTest {
                 "The duration: forty seconds.",
                 "MUSIC is loud. Turn it down.",
                 "Action!",
+                "AUDIO: First, wash your hands.",
+                "MUSIC matters more than you think.",
+                "SFX are what we add last.",
+                "slide 12.",
+                "Duration: hold it for forty seconds.",
                 "SET the dial."
             })
     void aSentenceThatOnlyLooksLikeACueIsSpoken(String text) throws ProblemException {
@@ -134,6 +139,8 @@ class StageRemarksTest {
                 .containsExactly("> MIRA", "Feed it at noon.", "> TOM", "Can't I keep it?", "> MIRA", "You can.");
         assertThat(shown("TOM: Can't I keep it?\n\nYou can.", Format.PLAIN_TEXT))
                 .containsExactly("TOM: Can't I keep it?", "You can.");
+        assertThat(shown("HOST: Look.\n\nUSB: that's the flat one.\n\nHOST: And here.", Format.PLAIN_TEXT))
+                .contains("USB: that's the flat one.");
     }
 
     @Test
