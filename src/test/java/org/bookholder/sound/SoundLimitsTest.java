@@ -185,7 +185,7 @@ final class SoundLimitsTest {
         CheckRecording recording = new CheckRecording(RATE, 0, 1, 2);
         short[] left = new short[3 * RATE];
         for (int i = RATE; i < left.length; i++) {
-            left[i] = (short) (i / 5 % 2 == 0 ? Short.MAX_VALUE : -Short.MAX_VALUE);
+            left[i] = i / 5 % 2 == 0 ? Short.MAX_VALUE : -Short.MAX_VALUE;
         }
         recording.hear(AudioBlock.ofSides(s(0), RATE, left, new short[left.length]));
         assertThat(recording.check().voice().peak()).isLessThan(-6);

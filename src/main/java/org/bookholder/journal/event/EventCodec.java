@@ -76,6 +76,9 @@ public final class EventCodec {
             FilmChange.KeptPoint.class, "kept-point",
             FilmChange.HeardFrom.class, "heard-from");
 
+    /** How a script's text would end of which the lines are not known; that is not written, as versions before did not. */
+    private static final String NO_LINES = ",\"lines\":{\"words\":[]}}";
+
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);
     private static final ObjectReader READER = MAPPER.readerFor(SessionEvent.class);
@@ -85,7 +88,8 @@ public final class EventCodec {
     /** The event as one line of JSON. */
     public static String encode(SessionEvent event) {
         try {
-            return WRITER.writeValueAsString(event);
+            String text = WRITER.writeValueAsString(event);
+            return text.endsWith(NO_LINES) ? text.substring(0, text.length() - NO_LINES.length()) + "}" : text;
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("event (" + event + ") must be of a kind listed here", e);
         }

@@ -77,6 +77,7 @@ final class EventCodecTest {
                 StreamTime.ZERO, Instant.parse("2026-01-02T03:04:05Z"), "Hive", "hive.md", "A hive.");
         SessionEvent now = new SessionEvent.Opened(old.at(), old.when(), "Hive", "hive.md", "A hive.", lines);
         assertThat(EventCodec.decode(opened + "}", "test")).isEqualTo(old);
+        assertThat(EventCodec.encode(old)).isEqualTo(opened + "}");
         assertThat(EventCodec.encode(now)).isEqualTo(opened + ",\"lines\":{\"words\":[[\"A\",\"hive.\"]]}}");
         assertThat(EventCodec.decode(EventCodec.encode(now), "test")).isEqualTo(now);
 
