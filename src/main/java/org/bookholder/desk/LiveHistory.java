@@ -93,7 +93,7 @@ public record LiveHistory(
         if (sounds.size() >= HOLD && PeakLevel.of(loudest(sounds, HOLD)) == PeakLevel.NONE) {
             return "no sound comes in";
         }
-        if (!sounds.isEmpty() && PeakLevel.of(loudest(sounds, HOLD)) == PeakLevel.TOO_HIGH) {
+        if (PeakLevel.of(loudest(sounds, HOLD)) == PeakLevel.TOO_HIGH) {
             return "too loud";
         }
         return sounds.size() >= SECONDS / 2 && level(sounds) == PeakLevel.TOO_LOW ? "too low" : "";

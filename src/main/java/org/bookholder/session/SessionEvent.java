@@ -12,8 +12,6 @@ import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.source.RecordedLines;
-import org.bookholder.script.source.ScriptReader;
-import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -57,7 +55,7 @@ public sealed interface SessionEvent {
          * @throws ProblemException if this version cannot read the text
          */
         public Script script() throws ProblemException {
-            return lines.in(ScriptReader.parse(scriptText, source, Format.of(source)));
+            return lines.parse(scriptText, source);
         }
 
         @Override
@@ -112,7 +110,7 @@ public sealed interface SessionEvent {
          * @throws ProblemException if this version cannot read the text
          */
         public Script script(String source) throws ProblemException {
-            return lines.in(ScriptReader.parse(scriptText, source, Format.of(source)));
+            return lines.parse(scriptText, source);
         }
 
         /** The new script; its text can be read, because only a valid one becomes an event. What others aim at stays. */

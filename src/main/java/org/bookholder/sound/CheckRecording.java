@@ -93,20 +93,14 @@ public final class CheckRecording {
         RoomReading room = RoomReading.of(measured.room, rate);
         VoiceReading heard = VoiceReading.of(voice, rate);
         // What is cut off on one side is not at full scale in the mix.
-        VoiceReading reading = twoSides ? heard.withClipped(Math.max(clipped(left), clipped(right))) : heard;
+        VoiceReading reading = twoSides
+                ? heard.withClipped(Math.max(ClippedRuns.in(spoken(left)), ClippedRuns.in(spoken(right))))
+                : heard;
         return new SoundCheck(
                 room,
                 reading,
                 RoomNoise.of(measured.room, rate, room.hum()),
                 SoundPath.of(sides, measured.room, voice, rate));
-    }
-
-    private long clipped(Channel side) {
-        ClippedRuns runs = new ClippedRuns();
-        for (float sample : spoken(side)) {
-            runs.hear(sample);
-        }
-        return runs.clipped();
     }
 
     private float[] spoken(Channel channel) {

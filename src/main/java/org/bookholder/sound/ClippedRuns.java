@@ -13,6 +13,15 @@ public final class ClippedRuns {
     private int run;
     private long clipped;
 
+    /** How many of some samples are clipped; full scale is 1. */
+    static long in(float[] samples) {
+        ClippedRuns runs = new ClippedRuns();
+        for (float sample : samples) {
+            runs.hear(sample);
+        }
+        return runs.clipped();
+    }
+
     /**
      * Takes in the next sample; full scale is 1. Returns how many samples are newly found to be clipped: 0, 1 or
      * {@value #RUN}.

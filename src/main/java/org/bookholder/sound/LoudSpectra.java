@@ -12,6 +12,8 @@ public final class LoudSpectra {
     private int filled;
 
     /**
+     * Gives spectra to a sink.
+     *
      * @param size samples of a frame, a power of two
      * @param step samples from one frame to the next, at least {@code size}
      * @param rate samples a second

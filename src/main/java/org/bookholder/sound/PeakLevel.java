@@ -21,10 +21,10 @@ public enum PeakLevel {
     /** Too high: the next loud word will be cut off. */
     TOO_HIGH(Grade.POOR);
 
-    /** Peaks of speech belong between these, in dBFS. */
+    /** The lower end of what peaks of speech should be, in dBFS. */
     public static final double LOWEST = -12;
 
-    /** Peaks of speech belong between these, in dBFS. */
+    /** The upper end of what peaks of speech should be, in dBFS. */
     public static final double HIGHEST = -6;
 
     private static final double TOO_LOUD = -1;

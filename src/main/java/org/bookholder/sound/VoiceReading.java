@@ -11,16 +11,14 @@ package org.bookholder.sound;
 public record VoiceReading(SpeechLevel speech, double peak, long clipped, LoudnessReading loudness) {
     /** Measures samples; full scale is 1. */
     public static VoiceReading of(float[] samples, int rate) {
-        ClippedRuns clipped = new ClippedRuns();
         double peak = 0;
         for (float sample : samples) {
-            clipped.hear(sample);
             peak = Math.max(peak, Math.abs(sample));
         }
         LoudnessMeter meter = new LoudnessMeter(rate, 1);
         meter.hear(new float[][] {samples});
         return new VoiceReading(
-                SpeechLevel.of(samples, rate), Decibels.ofAmplitude(peak), clipped.clipped(), meter.reading());
+                SpeechLevel.of(samples, rate), Decibels.ofAmplitude(peak), ClippedRuns.in(samples), meter.reading());
     }
 
     /** The same with so many clipped samples. */

@@ -45,12 +45,7 @@ public final class PlantedFaults {
 
     /** Measures and prints. */
     public static void main(String[] args) throws IOException, ProblemException {
-        Path demo = Path.of(System.getProperty("bookholder.home", "")).resolve("demo-scripts/lesson-1.wav");
-        List<Path> files = args.length == 0
-                ? List.of(demo)
-                : Arrays.stream(String.join(" ", args).split(" ", -1))
-                        .map(Path::of)
-                        .toList();
+        List<Path> files = Recordings.namedOrDemo(args);
         Path folder = Files.createTempDirectory("bookholder-planted");
         try {
             PlantedFaults bench = new PlantedFaults(folder);

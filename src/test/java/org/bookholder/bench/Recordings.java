@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +35,15 @@ final class Recordings {
     private static final int MOST_WORDS = 30;
 
     private Recordings() {}
+
+    /** The files that a bench's arguments name, with spaces between them; the demo's reading if there are none. */
+    static List<Path> namedOrDemo(String[] args) {
+        return args.length == 0
+                ? List.of(Path.of(System.getProperty("bookholder.home", "")).resolve("demo-scripts/lesson-1.wav"))
+                : Arrays.stream(String.join(" ", args).split(" ", -1))
+                        .map(Path::of)
+                        .toList();
+    }
 
     /** The prompts of 5 to 30 words, in the order of their list, each text once. */
     static Voice prompts() {

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.bookholder.app.environment.Interruption;
-import org.bookholder.app.sound.SoundCheckListener;
 import org.bookholder.app.sound.SoundCheckRequest;
 import org.bookholder.app.sound.SoundCheckService;
 import org.bookholder.problem.ProblemException;
@@ -21,6 +20,7 @@ import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.Folders;
 import org.bookholder.testing.Stereo;
 import org.bookholder.testing.StoredExamples;
+import org.bookholder.testing.UntoldSoundCheck;
 import org.bookholder.testing.Wav;
 
 /**
@@ -41,12 +41,7 @@ public final class SoundCheckFaults {
 
     /** Measures and prints. */
     public static void main(String[] args) throws IOException, ProblemException {
-        Path demo = Path.of(System.getProperty("bookholder.home", "")).resolve("demo-scripts/lesson-1.wav");
-        List<Path> files = args.length == 0
-                ? List.of(demo)
-                : Arrays.stream(String.join(" ", args).split(" ", -1))
-                        .map(Path::of)
-                        .toList();
+        List<Path> files = Recordings.namedOrDemo(args);
         Path folder = Files.createTempDirectory("bookholder-checked");
         try {
             SoundCheckFaults bench = new SoundCheckFaults(folder);
@@ -172,7 +167,7 @@ public final class SoundCheckFaults {
                         PlantedFaults.RATE,
                         shorts(channels.get(0)),
                         shorts(channels.get(1)));
-        return new SoundCheckService(StoredExamples.here(folder), new Silent(), Interruption.NONE)
+        return new SoundCheckService(StoredExamples.here(folder), new UntoldSoundCheck(), Interruption.NONE)
                 .check(new SoundCheckRequest(
                         ROOM_SECONDS, VOICE_SECONDS, Optional.empty(), Optional.empty(), Optional.of(file)));
     }
@@ -183,16 +178,5 @@ public final class SoundCheckFaults {
             shorts[i] = (short) Math.max(-32_768, Math.min(32_767, Math.round(32_768 * samples[i])));
         }
         return shorts;
-    }
-
-    private static final class Silent implements SoundCheckListener {
-        @Override
-        public void begins(String source) {}
-
-        @Override
-        public void measuresRoom(double seconds) {}
-
-        @Override
-        public void measuresVoice(double seconds) {}
     }
 }

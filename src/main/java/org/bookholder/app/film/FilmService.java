@@ -88,16 +88,21 @@ public final class FilmService {
                 request.draft(),
                 wanted(session, planning, shelf),
                 shelf.map(DraftShelf::folder));
-        String madeFrom = request.draft() ? "" : planning.fingerprint();
-        FilmShelf films = new FilmShelf(session.resolve(FOLDER));
-        Optional<FilmMade> before =
-                request.draft() || request.anew() ? Optional.empty() : films.made(order.wanted(), madeFrom);
-        FilmMade made = before.isPresent() ? before.get() : film(order, clips(session));
-        if (shelf.isPresent()) {
-            shelf.get().keep(made, planning.plan().fingerprint(planning.lesson()));
-        }
-        if (!request.draft() && before.isEmpty()) {
-            films.keep(order.wanted(), made, madeFrom);
+        Optional<FilmMade> before = Optional.empty();
+        FilmMade made;
+        if (request.draft()) {
+            made = film(order, clips(session));
+            if (shelf.isPresent()) {
+                shelf.get().keep(made, planning.plan().fingerprint(planning.lesson()));
+            }
+        } else {
+            FilmShelf films = new FilmShelf(session.resolve(FOLDER));
+            String madeFrom = planning.fingerprint();
+            before = request.anew() ? Optional.empty() : films.made(order.wanted(), madeFrom);
+            made = before.isPresent() ? before.get() : film(order, clips(session));
+            if (before.isEmpty()) {
+                films.keep(order.wanted(), made, madeFrom);
+            }
         }
         List<String> remarks = new ArrayList<>(planning.remarks());
         Optional<CheckReport> check = request.check() && !request.draft()

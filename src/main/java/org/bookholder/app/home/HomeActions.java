@@ -215,13 +215,19 @@ final class HomeActions {
         // A job that listens waits while a lesson is read, and keeps its session locked.
         ReadingOn on =
                 brokenOff.listening(course, next.lesson()) ? ReadingOn.anew(next) : ReadingOn.of(course, next, here);
+        return order(seen, next.lesson(), on, false);
+    }
+
+    /** The order to read a lesson, or to pick up lines of it, to the microphone that was chosen. */
+    private HomeReading.Order order(HomeCourses.Seen seen, Lesson lesson, ReadingOn on, boolean pickups)
+            throws ProblemException {
         return new HomeReading.Order(
                 seen.name(),
-                next.lesson().name(),
-                next.lesson().title(),
-                next.lesson().file(),
+                lesson.name(),
+                lesson.title(),
+                lesson.file(),
                 on.session(),
-                false,
+                pickups,
                 on.from(),
                 Optional.empty(),
                 settings.microphone());
@@ -249,16 +255,7 @@ final class HomeActions {
                 ? new ReadingOn(course.toPickUp(lesson).map(RecordedSession::folder), Optional.empty())
                 : ReadingOn.of(course, found.get(), here);
         List<HomeReading.Order> lessons = new ArrayList<>();
-        lessons.add(new HomeReading.Order(
-                seen.name(),
-                name,
-                lesson.title(),
-                lesson.file(),
-                on.session(),
-                pickups,
-                on.from(),
-                Optional.empty(),
-                settings.microphone()));
+        lessons.add(order(seen, lesson, on, pickups));
         for (LessonState next : following(seen, name)) {
             lessons.add(later(seen, next));
         }

@@ -77,7 +77,10 @@ public final class SoundChecks implements Stage {
         return status.get();
     }
 
-    /** Asks for a check with the microphone that was chosen for this machine, the system's default if none was; nothing happens while one goes on. */
+    /**
+     * Asks for a check with the microphone that was chosen for this machine, the system's default if none was; nothing happens while
+     * one goes on.
+     */
     public synchronized void begin(Optional<String> chosen) {
         if (!status().goesOn()) {
             stopping.set(false);

@@ -23,7 +23,6 @@ import org.bookholder.script.model.Script;
 
 /** Works out the state of a course from the files in its folder and from its sessions. */
 public final class BoardReader {
-
     private final Course course;
     private final Map<Lesson, List<RecordedSession>> sessions;
     private final Measured measured;

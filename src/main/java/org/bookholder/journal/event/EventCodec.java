@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
 import java.util.Map;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.source.RecordedLines;
 import org.bookholder.session.FilmChange;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
@@ -76,9 +77,6 @@ public final class EventCodec {
             FilmChange.KeptPoint.class, "kept-point",
             FilmChange.HeardFrom.class, "heard-from");
 
-    /** How a script's text would end of which the lines are not known; that is not written, as versions before did not. */
-    private static final String NO_LINES = ",\"lines\":{\"words\":[]}}";
-
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);
     private static final ObjectReader READER = MAPPER.readerFor(SessionEvent.class);
@@ -88,8 +86,7 @@ public final class EventCodec {
     /** The event as one line of JSON. */
     public static String encode(SessionEvent event) {
         try {
-            String text = WRITER.writeValueAsString(event);
-            return text.endsWith(NO_LINES) ? text.substring(0, text.length() - NO_LINES.length()) + "}" : text;
+            return WRITER.writeValueAsString(event);
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("event (" + event + ") must be of a kind listed here", e);
         }
@@ -130,6 +127,7 @@ public final class EventCodec {
                 .addModule(new TakeEndModule())
                 .addModule(new WordTimeModule())
                 .addModule(new RecordedLinesModule())
+                .withConfigOverride(RecordedLines.class, lines -> lines.setInclude(RecordedLinesModule.IF_KNOWN))
                 .addMixIn(SessionEvent.class, Kind.class)
                 .addMixIn(Remark.class, Kind.class)
                 .addMixIn(FilmChange.class, Kind.class)

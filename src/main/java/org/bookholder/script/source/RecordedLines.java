@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
 import org.bookholder.script.model.Cover;
 import org.bookholder.script.model.Script;
@@ -46,6 +47,16 @@ public record RecordedLines(List<List<String>> words) {
     public Script in(Script today) {
         boolean usable = !words.isEmpty() && words.stream().noneMatch(List::isEmpty);
         return !usable || equals(of(today)) ? today : new Division(today).script();
+    }
+
+    /**
+     * Makes a script from its text, with these lines.
+     *
+     * @param source where it came from, which says what markup it has
+     * @throws ProblemException if this version cannot read the text
+     */
+    public Script parse(String text, String source) throws ProblemException {
+        return in(ScriptReader.parse(text, source, ScriptReader.Format.of(source)));
     }
 
     /** A word of today's division: the line that it is in, and its place there, from 0. */

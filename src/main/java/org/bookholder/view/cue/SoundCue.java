@@ -6,7 +6,8 @@ import org.bookholder.sound.SpeechPeaks;
 
 /**
  * Verdict on the sound. A verdict is shown only after its cause has lasted for a while, and goes when the cause has
- * been absent for as long, so that it never flickers. The level is judged by the rule of the sound check, {@link PeakLevel}. Mutable. Confined to one thread.
+ * been absent for as long, so that it never flickers. The level is judged by the rule of the sound check, {@link PeakLevel}.
+ * Mutable. Confined to one thread.
  */
 public final class SoundCue {
     private static final double SECONDS = 2.5;

@@ -3,11 +3,9 @@ package org.bookholder.app.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
-import java.util.concurrent.locks.LockSupport;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.sound.SoundCheck;
@@ -16,11 +14,12 @@ import org.bookholder.sound.SoundFinding.Kind;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.microphone.Microphone;
 import org.bookholder.testing.FakeEquipment;
-import org.bookholder.testing.Needs;
 import org.bookholder.testing.Stereo;
 import org.bookholder.testing.StoredExamples;
+import org.bookholder.testing.UntoldSoundCheck;
+import org.bookholder.testing.VirtualMicrophone;
 import org.bookholder.testing.Wav;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,29 +34,12 @@ final class SoundCheckMicrophoneTest {
     @TempDir
     private Path folder;
 
-    private String module = "";
+    @AutoClose
+    private VirtualMicrophone plugged;
 
     @BeforeEach
     void plugIn() throws InterruptedException, IOException {
-        Needs.sound();
-        module = said(
-                "pactl",
-                "load-module",
-                "module-null-sink",
-                "sink_name=" + SINK,
-                "rate=48000",
-                "channels=2",
-                "sink_properties=device.description=" + SINK);
-        for (int i = 0; i < 1_000 && !Microphone.names().contains("Monitor of " + SINK); i++) {
-            LockSupport.parkNanos(5_000_000);
-        }
-    }
-
-    @AfterEach
-    void pullOut() throws InterruptedException, IOException {
-        if (!module.isEmpty()) {
-            said("pactl", "unload-module", module);
-        }
+        plugged = VirtualMicrophone.plugIn(SINK, 2);
     }
 
     /** The mix of both is silence, which must not be taken for a switch or a cable that is off. */
@@ -82,29 +64,12 @@ final class SoundCheckMicrophoneTest {
         equipment.hasMicrophone(microphone);
         Process player = new ProcessBuilder("paplay", "--device=" + SINK, file.toString()).start();
         try {
-            return new SoundCheckService(StoredExamples.here(folder, equipment), new Untold(), Interruption.NONE)
+            return new SoundCheckService(
+                            StoredExamples.here(folder, equipment), new UntoldSoundCheck(), Interruption.NONE)
                     .check(new SoundCheckRequest(
                             ROOM_SECONDS, VOICE_SECONDS, Optional.of(SINK), Optional.of(SINK), Optional.empty()));
         } finally {
             player.destroy();
         }
-    }
-
-    private static String said(String... command) throws InterruptedException, IOException {
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
-        assertThat(process.waitFor()).as(out).isZero();
-        return out;
-    }
-
-    private static final class Untold implements SoundCheckListener {
-        @Override
-        public void begins(String source) {}
-
-        @Override
-        public void measuresRoom(double seconds) {}
-
-        @Override
-        public void measuresVoice(double seconds) {}
     }
 }

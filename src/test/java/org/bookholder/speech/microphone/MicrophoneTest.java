@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,9 +15,9 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.AudioSourceContract;
-import org.bookholder.testing.Needs;
+import org.bookholder.testing.VirtualMicrophone;
 import org.bookholder.testing.Wav;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,34 +25,17 @@ import org.junit.jupiter.api.io.TempDir;
 /** On a virtual microphone of its own: a PulseAudio sink whose monitor is the microphone. */
 final class MicrophoneTest extends AudioSourceContract {
     private static final String SINK = "bookholdertest";
-    private static final String NAME = "Monitor of " + SINK;
+    private static final String NAME = VirtualMicrophone.name(SINK);
 
     @TempDir
     private Path folder;
 
-    private String module = "";
+    @AutoClose
+    private VirtualMicrophone plugged;
 
     @BeforeEach
     void plugIn() throws InterruptedException, IOException {
-        Needs.sound();
-        module = pactl(
-                "load-module",
-                "module-null-sink",
-                "sink_name=" + SINK,
-                "rate=48000",
-                "channels=1",
-                "sink_properties=device.description=" + SINK);
-        for (int i = 0; i < 1_000 && !Microphone.names().contains(NAME); i++) {
-            pause();
-        }
-    }
-
-    @AfterEach
-    void pullOut() throws InterruptedException, IOException {
-        if (!module.isEmpty()) {
-            pactl("unload-module", module);
-            module = "";
-        }
+        plugged = VirtualMicrophone.plugIn(SINK, 1);
     }
 
     @Override
@@ -120,7 +102,7 @@ final class MicrophoneTest extends AudioSourceContract {
         try (AudioSource source = Microphone.open(Optional.of(SINK), Microphone.PREFERRED_RATE, now::get)) {
             assertThat(source.read()).isNotNull();
             assertThat(source.name()).isEqualTo(NAME);
-            pullOut();
+            plugged.close();
             for (int i = 0; i < 1_000 && Microphone.names().contains(NAME); i++) {
                 pause();
             }
@@ -140,14 +122,5 @@ final class MicrophoneTest extends AudioSourceContract {
         assertThat(Microphone.nowFrom("Desk", both, "Laptop")).isEqualTo("Desk");
         assertThat(Microphone.nowFrom("Desk", List.of("Laptop"), "Laptop")).isEqualTo("Laptop");
         assertThat(Microphone.nowFrom("Desk", List.of("Laptop"), "")).isEqualTo("Desk");
-    }
-
-    private static String pactl(String... arguments) throws InterruptedException, IOException {
-        List<String> command = new ArrayList<>(List.of("pactl"));
-        command.addAll(List.of(arguments));
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
-        assertThat(process.waitFor()).as(out).isZero();
-        return out;
     }
 }
