@@ -130,6 +130,9 @@ final class FilmCommand implements Callable<Integer> {
         } else {
             terminal.out().println("Film: " + result.made().file());
             terminal.out().println(FilmText.said(result));
+            if (result.already()) {
+                terminal.out().println("With --anew it is made again.");
+            }
             FilmText.of(result).forEach(terminal.out()::println);
             check.ifPresent(report -> CheckText.of(report).forEach(terminal.out()::println));
         }

@@ -15,8 +15,7 @@ public final class FilmText {
     /** The film in one sentence. */
     public static String said(FilmResult result) {
         if (result.already()) {
-            return result.made().file().getFileName()
-                    + " is this film already: nothing has changed since it was made, so none was made (--anew makes it again)";
+            return result.made().file().getFileName() + " is this film already. Nothing has changed since it was made.";
         }
         return String.format(
                 Locale.ROOT,
