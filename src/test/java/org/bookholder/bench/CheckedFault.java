@@ -43,6 +43,7 @@ enum CheckedFault {
 
     @SuppressWarnings("ImmutableEnumChecker") // the functions hold nothing
     private final Predicate<SoundCheck> found;
+
     @SuppressWarnings("ImmutableEnumChecker")
     private final Fault fault;
 
