@@ -19,7 +19,7 @@ import org.bookholder.testing.StoredExamples;
 import org.bookholder.testing.UntoldSoundCheck;
 import org.bookholder.testing.VirtualMicrophone;
 import org.bookholder.testing.Wav;
-import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,12 +34,16 @@ final class SoundCheckMicrophoneTest {
     @TempDir
     private Path folder;
 
-    @AutoClose
     private VirtualMicrophone plugged;
 
     @BeforeEach
     void plugIn() throws InterruptedException, IOException {
         plugged = VirtualMicrophone.plugIn(SINK, 2);
+    }
+
+    @AfterEach
+    void pullOut() throws InterruptedException, IOException {
+        plugged.close();
     }
 
     /** The mix of both is silence, which must not be taken for a switch or a cable that is off. */
