@@ -3,6 +3,7 @@ package org.bookholder.testing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,7 @@ public final class VirtualMicrophone implements AutoCloseable {
     }
 
     /** Plugs one in with so many channels, and waits until it is seen. What is played into {@code sink} is heard by it. */
-    public static VirtualMicrophone plugIn(String sink, int channels) throws InterruptedException, IOException {
+    public static VirtualMicrophone plugIn(String sink, int channels) throws IOException {
         Needs.sound();
         String module = pactl(
                 "load-module",
@@ -41,19 +42,24 @@ public final class VirtualMicrophone implements AutoCloseable {
 
     /** Pulls it out, once. */
     @Override
-    public void close() throws InterruptedException, IOException {
+    public void close() throws IOException {
         if (!pulledOut) {
             pulledOut = true;
             pactl("unload-module", module);
         }
     }
 
-    private static String pactl(String... arguments) throws InterruptedException, IOException {
+    private static String pactl(String... arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of("pactl"));
         command.addAll(List.of(arguments));
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
-        assertThat(process.waitFor()).as(out).isZero();
+        try {
+            assertThat(process.waitFor()).as(out).isZero();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("interrupted while pactl ran");
+        }
         return out;
     }
 }

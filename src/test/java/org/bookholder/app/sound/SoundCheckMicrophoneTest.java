@@ -37,12 +37,12 @@ final class SoundCheckMicrophoneTest {
     private VirtualMicrophone plugged;
 
     @BeforeEach
-    void plugIn() throws InterruptedException, IOException {
+    void plugIn() throws IOException {
         plugged = VirtualMicrophone.plugIn(SINK, 2);
     }
 
     @AfterEach
-    void pullOut() throws InterruptedException, IOException {
+    void pullOut() throws IOException {
         plugged.close();
     }
 

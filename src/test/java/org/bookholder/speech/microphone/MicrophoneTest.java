@@ -34,7 +34,7 @@ final class MicrophoneTest extends AudioSourceContract {
     private VirtualMicrophone plugged;
 
     @BeforeEach
-    void plugIn() throws InterruptedException, IOException {
+    void plugIn() throws IOException {
         plugged = VirtualMicrophone.plugIn(SINK, 1);
     }
 
