@@ -3,6 +3,7 @@ package org.bookholder.session;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -20,14 +21,14 @@ import org.pcollections.TreePVector;
  *
  * @param lines notes in script order
  * @param where for each take, the lines of its attempts by ordinal
- * @param first the first line at which a take began that was none of the pickup round, 0 before any take: lines before it were not passed
+ * @param begins for each take, the line at which it began; takes of the pickup round begin anywhere and are left out
  * @param furthest the last line that has an attempt, 0 if none has
  * @param leftOut lines that the voice jumped over in a take that is not settled yet
  */
 record LineIndex(
         PVector<LineNotes> lines,
         PMap<Integer, PMap<Integer, Integer>> where,
-        int first,
+        PMap<Integer, Integer> begins,
         int furthest,
         PSet<Integer> leftOut) {
     static LineIndex blank(int lines) {
@@ -36,19 +37,17 @@ record LineIndex(
                         .mapToObj(LineNotes::unread)
                         .toList()),
                 HashTreePMap.empty(),
-                0,
+                HashTreePMap.empty(),
                 0,
                 HashTreePSet.empty());
     }
 
     /**
-     * Notes that a take begins at a line; those before the first such line count as reached only if they have an attempt. The takes of the
-     * pickup round begin anywhere.
+     * Notes that a take begins at a line. Of the takes in which anything was read, the one that began first counts: lines before it were
+     * not passed, and count as reached only if they have an attempt. The takes of the pickup round begin anywhere.
      */
-    LineIndex begun(int line, PickupRound round) {
-        return round.isOn() || (first > 0 && first <= line)
-                ? this
-                : new LineIndex(lines, where, line, furthest, leftOut).counted();
+    LineIndex begun(int take, int line, PickupRound round) {
+        return round.isOn() ? this : new LineIndex(lines, where, begins.plus(take, line), furthest, leftOut);
     }
 
     /** The attempt with this take and ordinal, as a list; empty if there is none. */
@@ -123,7 +122,7 @@ record LineIndex(
     /** Adds a mark; a mark past the last line belongs to the last line. */
     LineIndex marked(StreamTime at, int line, String note) {
         int index = Math.min(line, lines.size()) - 1;
-        return new LineIndex(lines.with(index, lines.get(index).marked(at, note)), where, first, furthest, leftOut);
+        return new LineIndex(lines.with(index, lines.get(index).marked(at, note)), where, begins, furthest, leftOut);
     }
 
     /** The same with marks as they are after notes were removed or reworded. */
@@ -139,7 +138,7 @@ record LineIndex(
                 changed = changed.with(line - 1, now);
             }
         }
-        return new LineIndex(changed, where, first, furthest, leftOut);
+        return new LineIndex(changed, where, begins, furthest, leftOut);
     }
 
     /** The same notes for a changed script with {@code count} lines. */
@@ -147,12 +146,15 @@ record LineIndex(
         LineIndex fresh = blank(count);
         PVector<LineNotes> notes = fresh.lines;
         PMap<Integer, PMap<Integer, Integer>> places = fresh.where;
-        int begin = first > 1 ? count + 1 : first;
+        PMap<Integer, Integer> begun = begins;
+        for (Map.Entry<Integer, Integer> begin : begins.entrySet()) {
+            // What was begun at the top is begun at the new top.
+            begun = begun.plus(begin.getKey(), begin.getValue() == 1 ? 1 : change.place(begin.getValue()));
+        }
         int last = 0;
         for (LineNotes old : lines) {
             int line = change.line(old.line());
             if (line > 0) {
-                begin = old.line() >= first ? Math.min(begin, line) : begin;
                 LineNotes moved = old.movedTo(line);
                 notes = notes.with(line - 1, moved);
                 for (Attempt a : moved.attempts()) {
@@ -165,19 +167,29 @@ record LineIndex(
         for (Integer line : leftOut) {
             left = change.line(line) > 0 ? left.plus(change.line(line)) : left;
         }
-        return new LineIndex(notes, places, begin, last, left).counted();
+        return new LineIndex(notes, places, begun, last, left).counted();
     }
 
     /** The same with each line counted anew as reached or not. */
     private LineIndex counted() {
         PVector<LineNotes> notes = lines;
+        int first = first(where);
         for (int line = 1; line <= notes.size(); line++) {
-            notes = notes.with(line - 1, notes.get(line - 1).reached(passed(notes, line, furthest, leftOut)));
+            notes = notes.with(line - 1, notes.get(line - 1).reached(passed(notes, line, first, furthest, leftOut)));
         }
-        return new LineIndex(notes, where, first, furthest, leftOut);
+        return new LineIndex(notes, where, begins, furthest, leftOut);
     }
 
-    private boolean passed(PVector<LineNotes> notes, int line, int last, PSet<Integer> left) {
+    /** The first line at which a take began in which anything was read; 1 if there is none. */
+    private int first(PMap<Integer, PMap<Integer, Integer>> places) {
+        return begins.entrySet().stream()
+                .filter(begin -> !ordinals(places, begin.getKey()).isEmpty())
+                .mapToInt(Map.Entry::getValue)
+                .min()
+                .orElse(1);
+    }
+
+    private static boolean passed(PVector<LineNotes> notes, int line, int first, int last, PSet<Integer> left) {
         boolean within = line >= first && line <= last;
         return within || left.contains(line) || !notes.get(line - 1).attempts().isEmpty();
     }
@@ -188,18 +200,25 @@ record LineIndex(
             int nowFurthest,
             PSet<Integer> nowLeftOut,
             Set<Integer> tried) {
+        int first = first(places);
         Set<Integer> changed = new HashSet<>(tried);
         changed.addAll(leftOut);
         changed.addAll(nowLeftOut);
-        for (int line = Math.min(furthest, nowFurthest) + 1; line <= Math.max(furthest, nowFurthest); line++) {
-            changed.add(line);
-        }
+        addBetween(changed, furthest, nowFurthest);
+        addBetween(changed, first(where) - 1, first - 1);
         PVector<LineNotes> reached = notes;
         for (int line : changed) {
-            boolean now = passed(reached, line, nowFurthest, nowLeftOut);
+            boolean now = passed(reached, line, first, nowFurthest, nowLeftOut);
             reached = reached.with(line - 1, reached.get(line - 1).reached(now));
         }
-        return new LineIndex(reached, places, first, nowFurthest, nowLeftOut);
+        return new LineIndex(reached, places, begins, nowFurthest, nowLeftOut);
+    }
+
+    /** Adds the lines behind the one up to the other, whichever is earlier. */
+    private static void addBetween(Set<Integer> lines, int one, int other) {
+        for (int line = Math.min(one, other) + 1; line <= Math.max(one, other); line++) {
+            lines.add(line);
+        }
     }
 
     private static PMap<Integer, Integer> ordinals(PMap<Integer, PMap<Integer, Integer>> places, int take) {

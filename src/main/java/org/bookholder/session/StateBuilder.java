@@ -118,7 +118,7 @@ final class StateBuilder implements SessionEventHandler {
         remarks = remarks.withBreak(Optional.empty());
         takes = takes.rolled(new Take(event.take(), now, now, event.when(), event.audio()));
         following = Following.from(event.from());
-        heard = heard.begun(event.from().line(), round);
+        heard = heard.begun(event.take(), event.from().line(), round);
         pace = pace.takeChanged(event.take());
         troubles = troubles.takeStarted(!event.audio().isEmpty());
     }

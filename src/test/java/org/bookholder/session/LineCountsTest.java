@@ -46,6 +46,21 @@ final class LineCountsTest {
         assertThat(counts().skipped()).isZero();
     }
 
+    @Test
+    void onlyATakeInWhichSomethingWasReadTellsWhereTheReadingBegan() {
+        begin(2, 5);
+        settle(2, 5, true);
+        assertThat(counts()).isEqualTo(new LineCounts(1, 0, 5));
+        begin(3, 2);
+        assertThat(counts()).as("begun earlier, nothing read yet").isEqualTo(new LineCounts(1, 0, 5));
+        begin(4, 6);
+        settle(4, 6, true);
+        assertThat(counts()).as("and given up").isEqualTo(new LineCounts(2, 0, 4));
+        begin(5, 2);
+        settle(5, 2, true);
+        assertThat(counts()).as("lines 3 and 4 lie between what was read").isEqualTo(new LineCounts(3, 2, 1));
+    }
+
     private LineCounts counts() {
         return LineCounts.of(state.lines().all());
     }
@@ -55,7 +70,17 @@ final class LineCountsTest {
                 state, new SessionEvent.PositionMoved(state.now(), new ReadingPosition(line, 1), Mover.VOICE, 0));
     }
 
+    private void begin(int take, int line) {
+        state = Session.apply(
+                state,
+                new SessionEvent.TakeStarted(state.now(), take, Instant.EPOCH, "", new ReadingPosition(line, 1)));
+    }
+
     private void settle(int line, boolean complete) {
+        settle(1, line, complete);
+    }
+
+    private void settle(int take, int line, boolean complete) {
         StreamTime start = state.now();
         StreamTime end = start.plus(StreamTime.ofSeconds(2));
         state = Session.apply(
@@ -63,6 +88,6 @@ final class LineCountsTest {
                 List.of(
                         new SessionEvent.PositionMoved(end, new ReadingPosition(line + 1, 1), Mover.VOICE, 5),
                         new SessionEvent.AttemptSettled(
-                                end, new Attempt(1, line, line, start, end, complete, List.of(), List.of()))));
+                                end, new Attempt(take, line, line, start, end, complete, List.of(), List.of()))));
     }
 }
