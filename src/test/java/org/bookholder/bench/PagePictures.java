@@ -130,7 +130,7 @@ public final class PagePictures {
         browser.until("document.fonts.status === 'loaded'");
         // Read and written again, as the browser stores it quickly rather than small.
         ImageIO.write(
-                ImageIO.read(browser.picture(name).toFile()),
+                ImageIO.read(browser.taken(name).toFile()),
                 "png",
                 pictures.resolve(name + ".png").toFile());
     }

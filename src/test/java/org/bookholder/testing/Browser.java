@@ -30,6 +30,16 @@ import org.openqa.selenium.interactions.Sequence;
 /** Debian's Chromium without a window, driven by its own driver; nothing is downloaded. Each is alone with its cookies and stores. */
 public final class Browser implements AutoCloseable {
     private static final Path PICTURES = Path.of("target", "desk-pictures");
+
+    /** Hundreds of pictures that only people look at are taken if they ask for them with {@code -Dpictures}. */
+    private static final boolean WANTED = System.getProperty("pictures") != null;
+
+    /** The rules of axe-core that colours decide about; the others find the same in every dress of a page. */
+    private static final String OF_COLOURS = "['color-contrast', 'link-in-text-block']";
+
+    /** The rules of WCAG 2.2 A and AA. */
+    private static final String ALL = "['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']";
+
     private static final int MOST_TABS = 150;
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
@@ -248,17 +258,26 @@ public final class Browser implements AutoCloseable {
                 + "')");
     }
 
-    public Path picture(String name) throws IOException {
-        return picture(name, false);
+    /** A picture of what is to be seen, for people to look at, if wanted. */
+    public void picture(String name) throws IOException {
+        if (WANTED) {
+            taken(name, false);
+        }
     }
 
     /** The same of the whole page, with what lies below the window. */
-    public Path wholePicture(String name) throws IOException {
-        return picture(name, true);
+    public void wholePicture(String name) throws IOException {
+        if (WANTED) {
+            taken(name, true);
+        }
     }
 
-    /** Stored quickly rather than small: tests take hundreds. */
-    private Path picture(String name, boolean whole) throws IOException {
+    /** A picture of what is to be seen, to be worked with. Stored quickly rather than small. */
+    public Path taken(String name) throws IOException {
+        return taken(name, false);
+    }
+
+    private Path taken(String name, boolean whole) throws IOException {
         Map<String, Object> shot = driver.executeCdpCommand(
                 "Page.captureScreenshot",
                 Map.of("format", "png", "optimizeForSpeed", true, "captureBeyondViewport", whole));
@@ -267,20 +286,24 @@ public final class Browser implements AutoCloseable {
                 PICTURES.resolve(name + ".png"), Base64.getDecoder().decode(String.valueOf(shot.get("data"))));
     }
 
-    /** Sees that the page has no serious fault and fits at each size, light and dark, and takes its picture. */
+    /** Sees that the page fits at each size and has no serious fault, light and dark, and takes its picture. */
     public void lookAtEverySize(String name) throws IOException {
-        for (String theme : List.of("light", "dark")) {
-            dress(theme);
-            assertThat(seriousFaults()).as(name + ", " + theme).isEmpty();
-            for (int width : new int[] {390, 1024, 1920}) {
-                size(width, width == 390 ? 844 : width == 1024 ? 768 : 1080);
-                assertThat(value("document.documentElement.scrollWidth <= innerWidth"))
-                        .as(name + " fits in " + width + " pixels")
-                        .isEqualTo(true);
+        List<String> themes = List.of("dark", "light");
+        for (int width : new int[] {390, 1024, 1920}) {
+            size(width, width == 390 ? 844 : width == 1024 ? 768 : 1080);
+            assertThat(value("document.documentElement.scrollWidth <= innerWidth"))
+                    .as(name + " fits in " + width + " pixels")
+                    .isEqualTo(true);
+            for (String theme : WANTED ? themes : List.<String>of()) {
+                dress(theme);
                 picture(name + "-" + theme + "-" + width);
             }
         }
         size(1440, 900);
+        dress("light");
+        assertThat(seriousFaults()).as(name + ", light").isEmpty();
+        dress("dark");
+        assertThat(faultsOfColour()).as(name + ", dark").isEmpty();
     }
 
     /** The page as a printer would get it; kept beside the pictures. */
@@ -292,9 +315,18 @@ public final class Browser implements AutoCloseable {
         return pdf;
     }
 
-    /** What axe-core finds to be serious or critical on the page, by the rules of WCAG 2.2 A and AA. */
-    @SuppressWarnings("unchecked")
+    /** What axe-core finds to be serious or critical on the page. */
     public List<String> seriousFaults() throws IOException {
+        return faults("{type: 'tag', values: " + ALL + "}");
+    }
+
+    /** The same by the rules of colour alone, for a page that was looked at in another dress. */
+    public List<String> faultsOfColour() throws IOException {
+        return faults("{type: 'rule', values: " + OF_COLOURS + "}");
+    }
+
+    @SuppressWarnings("unchecked")
+    private List<String> faults(String rules) throws IOException {
         if (!Boolean.TRUE.equals(value("Boolean(window.axe)"))) {
             try (InputStream axe = Browser.class.getResourceAsStream("/axe.min.js")) {
                 assertThat(axe).isNotNull();
@@ -302,8 +334,8 @@ public final class Browser implements AutoCloseable {
             }
         }
         return (List<String>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],"
-                + " resultTypes: ['violations']}).then(r => done(r.violations.filter(v =>"
+                + "axe.run(document, {runOnly: " + rules
+                + ", resultTypes: ['violations']}).then(r => done(r.violations.filter(v =>"
                 + " ['serious', 'critical'].includes(v.impact)).map(v => v.id + ': '+ v.nodes.slice(0,"
                 + " 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(a => a.message)).join(' | '))))");
     }
