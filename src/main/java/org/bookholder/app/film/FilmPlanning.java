@@ -126,13 +126,14 @@ record FilmPlanning(
     }
 
     /**
-     * A short text that is equal as long as the film would be the same: plan, lesson, kind of file, and the files that it is made of
-     * as they are now.
+     * A short text that is equal as long as the film would be the same: plan, lesson, kind of file, the files that it is made of as
+     * they are now, and the program's version, as a newer one may make it better.
      */
     String fingerprint() throws ProblemException {
         StringBuilder all = new StringBuilder(plan.fingerprint(lesson))
                 .append(format)
-                .append(lesson.settings().language());
+                .append(lesson.settings().language())
+                .append(FilmPlanning.class.getPackage().getImplementationVersion());
         for (Path file : plan.files()) {
             try {
                 all.append('\0').append(Files.size(file)).append('\0').append(Files.getLastModifiedTime(file));

@@ -11,7 +11,10 @@ import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
-/** The stretches of one file's sound that a film uses, decoded once, at 48,000 samples a second. Confined to one thread. */
+/**
+ * The stretches of one file's sound that a film uses, decoded once, at 48,000 samples a second: of all its channels together, or of the
+ * one in which the voice is not lost. Confined to one thread.
+ */
 final class SoundPieces {
     private static final int RATE = StreamTime.TICKS_PER_SECOND;
     private static final float FULL_SCALE = 32_768;
@@ -55,7 +58,7 @@ final class SoundPieces {
         List<Range> ranges = joined(wanted);
         List<Piece> pieces = new ArrayList<>();
         long at = 0;
-        try (FootageSound sound = FootageSound.open(source, RATE);
+        try (FootageSound sound = FootageSound.openVoice(source, RATE);
                 SampleFile.Writer out = new SampleFile.Writer(store)) {
             int next = 0;
             Optional<short[]> block = sound.read();

@@ -51,6 +51,21 @@ public final class FootageSound implements AutoCloseable {
     }
 
     /**
+     * Opens a file's sound as a voice is heard best in it: all its channels mixed into one, or the only one in which the voice is not
+     * lost. To find that out, up to its first three minutes are read before, once for each channel.
+     *
+     * @param rate samples a second that are wanted
+     * @throws ProblemException if it has none, or none that FFmpeg can decode
+     */
+    public static FootageSound openVoice(Path path, int rate) throws ProblemException {
+        int channels;
+        try (FootageSound all = open(path, rate)) {
+            channels = all.stream.codecpar().ch_layout().nb_channels();
+        }
+        return open(path, rate, VoiceChannel.of(path, channels));
+    }
+
+    /**
      * Opens a file's sound.
      *
      * @param rate samples a second that are wanted
@@ -65,6 +80,7 @@ public final class FootageSound implements AutoCloseable {
                             "has no sound", path.toString(), "name a file with a sound track; it is matched by that"));
             AVCodecContext decoder = Decoder.context(
                     path, stream, 1, "sound", "convert its sound to AAC or PCM, or name the recorder's own file");
+            file.only(stream);
             return new FootageSound(file, stream, decoder, rate, channel, zero(file, stream));
         } catch (ProblemException e) {
             file.close();

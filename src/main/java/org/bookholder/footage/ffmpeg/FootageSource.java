@@ -2,7 +2,6 @@ package org.bookholder.footage.ffmpeg;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.bookholder.footage.Footage;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
@@ -39,9 +38,7 @@ public final class FootageSource implements AudioSource {
      * @throws ProblemException if it has none that can be decoded
      */
     public static FootageSource open(Footage footage) throws ProblemException {
-        int channels = footage.sound().map(Footage.Sound::channels).orElse(1);
-        OptionalInt channel = VoiceChannel.of(footage.file(), channels);
-        return new FootageSource(footage, FootageSound.open(footage.file(), RATE, channel));
+        return new FootageSource(footage, FootageSound.openVoice(footage.file(), RATE));
     }
 
     /** How much of it was read so far; may be asked on any thread. */

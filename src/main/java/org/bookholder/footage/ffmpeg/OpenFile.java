@@ -10,6 +10,7 @@ import org.bytedeco.ffmpeg.avformat.AVInputFormat;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
+import org.bytedeco.ffmpeg.global.avcodec;
 import org.bytedeco.ffmpeg.global.avformat;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacpp.BytePointer;
@@ -104,6 +105,15 @@ final class OpenFile implements AutoCloseable {
     Optional<AVStream> picture() {
         return best(avutil.AVMEDIA_TYPE_VIDEO)
                 .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0);
+    }
+
+    /** Has nothing given but one stream's packets, so that the pictures of a large file need not be read from the disk. */
+    void only(AVStream stream) {
+        for (int i = 0; i < context.nb_streams(); i++) {
+            if (i != stream.index()) {
+                context.streams(i).discard(avcodec.AVDISCARD_ALL);
+            }
+        }
     }
 
     /** A metadata entry of the file or of one of its streams. */
