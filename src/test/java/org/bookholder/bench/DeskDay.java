@@ -58,8 +58,8 @@ final class DeskDay {
     private record Form(long seed, double speed, int lines, int acts, double rest, boolean spoken) {}
 
     /**
-     * Runs a day in real time with a voice, and prints what is wrong with the journals. Needs the Debian packages chromium,
-     * chromium-driver, flite, pulseaudio and pulseaudio-utils.
+     * Runs a day in real time with a voice, and prints what is wrong with the journals. Needs the Debian packages
+     * chromium-headless-shell, chromium-driver, flite, pulseaudio and pulseaudio-utils.
      *
      * <p>Arguments: minutes of a lesson (default 10; 0 for a day without a voice, as fast as pages and program can) and a seed
      * (default 1).

@@ -52,7 +52,7 @@ public final class Browser implements AutoCloseable {
 
     /** Skips a test where there is no browser. */
     public static void needed() {
-        Needs.file(Drivers.CHROMIUM, "Debian package chromium");
+        Needs.file(Drivers.CHROMIUM, "Debian package chromium-headless-shell");
         Needs.file(Drivers.DRIVER, "Debian package chromium-driver");
     }
 
