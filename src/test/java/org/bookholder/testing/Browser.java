@@ -47,7 +47,8 @@ public final class Browser implements AutoCloseable {
 
     public Browser() {
         driver = Drivers.take();
-        driver.manage().timeouts().scriptTimeout(PATIENCE);
+        // A person, too, waits for a button to be there before pressing it.
+        driver.manage().timeouts().scriptTimeout(PATIENCE).implicitlyWait(PATIENCE);
     }
 
     /** Skips a test where there is no browser. */
