@@ -10,10 +10,11 @@ import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.app.footage.FootageLogListener;
 import org.bookholder.app.footage.FootageLogRequest;
 import org.bookholder.app.footage.FootageLogging;
+import org.bookholder.app.footage.MatchText;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
-import org.bookholder.footage.Footage;
+import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Shutdown;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +29,9 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         description = {
             "Follow footage that was filmed before, as if it were live: each file becomes a take of a session. Out"
-                    + " come the lines to pick up and the hand-off, which points into the files."
+                    + " come the lines to pick up and the hand-off, which points into the files.",
+            "Files of one recording, which the camera split, become one take: they lie in one folder, are numbered one"
+                    + " after the other, and go on in time and in sound."
         })
 final class LogCommand implements Callable<Integer> {
     private final Environment here;
@@ -46,6 +49,11 @@ final class LogCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Camera or recorder files, in the order in which they were filmed.")
     private @Nullable List<Path> files;
+
+    @Option(
+            names = "--each-file",
+            description = "Make each file a take of its own, even where it goes on from the one before.")
+    private boolean eachFile;
 
     @Option(names = "--session", paramLabel = "FOLDER", description = "Where the session is kept.")
     private @Nullable Path session;
@@ -67,6 +75,7 @@ final class LogCommand implements Callable<Integer> {
         FootageLogRequest request = new FootageLogRequest(
                 Objects.requireNonNull(script),
                 Objects.requireNonNull(files),
+                !eachFile,
                 Optional.ofNullable(session),
                 model == null ? here.model() : model);
         try (Shutdown end = Shutdown.onInterrupt(() -> {})) {
@@ -91,14 +100,17 @@ final class LogCommand implements Callable<Integer> {
         return HandOffOutput.write(here, request, place, terminal, status);
     }
 
-    /** Prints the progress of each file; the command ends with the worst exit status. */
+    /** Prints the progress of each recording; the command ends with the worst exit status. */
     private final class Takes implements FootageLogListener {
         private int status;
         private ReadingPrinter printer = new ReadingPrinter(here, terminal, false);
 
         @Override
-        public ReadingListener following(Footage file) {
-            terminal.out().println("Following " + file.name());
+        public ReadingListener following(WholeRecording recording) {
+            if (recording.split()) {
+                terminal.out().println(MatchText.joined(recording));
+            }
+            terminal.out().println("Following " + recording.name());
             printer = new ReadingPrinter(here, terminal, false);
             return printer;
         }

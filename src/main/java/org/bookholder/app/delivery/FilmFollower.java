@@ -11,6 +11,7 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.files.RunFolder;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.footage.Footage;
+import org.bookholder.footage.WholeRecording;
 import org.bookholder.footage.ffmpeg.FootageFile;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -45,7 +46,8 @@ public final class FilmFollower implements AutoCloseable {
     public static FilmFollower start(Environment here, Path film, ScriptFile lesson, Ears ears)
             throws ProblemException {
         Footage footage = FootageFile.look(film);
-        FilmSources sources = new FilmSources(footage, here.clock().instant());
+        FilmSources sources =
+                new FilmSources(WholeRecording.of(footage), here.clock().instant());
         AudioSource first = sources.open();
         RunFolder place = temporary();
         SessionFolder folder = SessionFolder.create(place.path().resolve("session"), here.locks());

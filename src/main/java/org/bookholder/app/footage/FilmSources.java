@@ -4,15 +4,15 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
-import org.bookholder.footage.Footage;
+import org.bookholder.footage.WholeRecording;
 import org.bookholder.footage.ffmpeg.FootageSource;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.speech.AudioSource;
 
-/** Uses a film instead of a microphone, and the film's time instead of the clock. */
+/** Uses a filmed recording instead of a microphone, and its time instead of the clock. */
 public final class FilmSources implements Sources, InstantSource {
-    private final Footage footage;
+    private final WholeRecording recording;
     private final Instant begun;
     private volatile Optional<FootageSource> open = Optional.empty();
 
@@ -21,14 +21,14 @@ public final class FilmSources implements Sources, InstantSource {
      *
      * @param otherwise start time to use if the camera did not record one
      */
-    public FilmSources(Footage footage, Instant otherwise) {
-        this.footage = footage;
-        this.begun = footage.recorded().orElse(otherwise);
+    public FilmSources(WholeRecording recording, Instant otherwise) {
+        this.recording = recording;
+        this.begun = recording.recorded().orElse(otherwise);
     }
 
     @Override
     public AudioSource open() throws ProblemException {
-        FootageSource source = FootageSource.open(footage);
+        FootageSource source = FootageSource.open(recording);
         open = Optional.of(source);
         return source;
     }

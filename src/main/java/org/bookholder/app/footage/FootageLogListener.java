@@ -2,13 +2,13 @@ package org.bookholder.app.footage;
 
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
-import org.bookholder.footage.Footage;
+import org.bookholder.footage.WholeRecording;
 
 /** Receives the progress of turning footage into a session. Called on the thread that does the work. */
 public interface FootageLogListener {
-    /** Following of a file begins; returns the listener for it. */
-    ReadingListener following(Footage file);
+    /** Following of a recording begins, of one file or of several that are joined; returns the listener for it. */
+    ReadingListener following(WholeRecording recording);
 
-    /** Following of a file ended, at its end or because the work was stopped. */
+    /** Following of a recording ended, at its end or because the work was stopped. */
     void followed(ReadingResult result);
 }

@@ -15,17 +15,22 @@ import org.bookholder.app.session.StoredSession;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
+import org.bookholder.footage.RecordingJoiner;
+import org.bookholder.footage.WholeRecording;
 import org.bookholder.footage.ffmpeg.FootageFile;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.footage.ffmpeg.FootageSource;
+import org.bookholder.footage.ffmpeg.SoundBorder;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.take.Conduct;
 import org.bookholder.session.Take;
+import org.bookholder.timing.StreamTime;
 
 /**
- * Turns footage that was filmed without the program into a session: each file is followed as if it were a live take.
+ * Turns footage that was filmed without the program into a session: each recording is followed as if it were a live take.
+ * A recording that its camera split into several files is one.
  */
 public final class FootageLogging {
     private final Environment here;
@@ -50,7 +55,7 @@ public final class FootageLogging {
      * @throws OperationInterrupted if it was stopped before anything was followed
      */
     public Path log(FootageLogRequest request) throws ProblemException {
-        List<Footage> films = checked(request.files());
+        List<WholeRecording> recordings = recordings(request);
         String title = ScriptFile.read(request.script()).script().title();
         Path place = request.session().orElseGet(() -> SessionFolders.unused(here.sessions(), title, here));
         if (SessionFolder.isSession(place)) {
@@ -58,28 +63,31 @@ public final class FootageLogging {
                     "holds a session already", place.toString(), "choose an empty or a new folder for the session");
         }
         boolean more = true;
-        for (int i = 0; i < films.size() && more; i++) {
-            more = follow(request, place, films.get(i), i == 0) && !control.interrupted();
+        for (int i = 0; i < recordings.size() && more; i++) {
+            more = follow(request, place, recordings.get(i), i == 0) && !control.interrupted();
         }
-        keep(place, films);
+        keep(place, recordings);
         return place;
     }
 
-    private static List<Footage> checked(List<Path> files) throws ProblemException {
+    private static List<WholeRecording> recordings(FootageLogRequest request) throws ProblemException {
         List<Footage> films = new ArrayList<>();
-        for (Path file : files) {
+        for (Path file : request.files()) {
             films.add(FootageFile.look(file));
             FootageSound.open(file, FootageSource.RATE).close();
         }
-        return films;
+        return request.join()
+                ? new RecordingJoiner(new SoundBorder()).join(films)
+                : films.stream().map(WholeRecording::of).toList();
     }
 
-    /** Returns whether the file was followed. If one is stopped before it begins, the takes before it are kept. */
-    private boolean follow(FootageLogRequest request, Path place, Footage film, boolean first) throws ProblemException {
-        FilmSources sources = new FilmSources(film, here.clock().instant());
+    /** Returns whether the recording was followed. If one is stopped before it begins, the takes before it are kept. */
+    private boolean follow(FootageLogRequest request, Path place, WholeRecording recording, boolean first)
+            throws ProblemException {
+        FilmSources sources = new FilmSources(recording, here.clock().instant());
         try {
             ReadingService reading =
-                    new ReadingService(here.at(sources), take(request, place), listener.following(film), control);
+                    new ReadingService(here.at(sources), take(request, place), listener.following(recording), control);
             listener.followed(reading.read(sources));
             return true;
         } catch (OperationInterrupted e) {
@@ -109,17 +117,33 @@ public final class FootageLogging {
                 request.model());
     }
 
-    /** Take and file have the same sound, so no matching is needed. */
-    private void keep(Path place, List<Footage> films) throws ProblemException {
+    /** Take and recording have the same sound, so no matching is needed. */
+    private void keep(Path place, List<WholeRecording> recordings) throws ProblemException {
         try (StoredSession kept = StoredSession.open(here, place)) {
             List<Take> takes = kept.state().takes().all();
             List<PlacedFootage> placed = new ArrayList<>();
-            for (int i = 0; i < Math.min(films.size(), takes.size()); i++) {
-                Take take = takes.get(i);
-                Placement placement = Placement.whole(take.number(), take.start(), take.end());
-                placed.add(new PlacedFootage(films.get(i), List.of(placement)));
+            for (int i = 0; i < Math.min(recordings.size(), takes.size()); i++) {
+                placed.addAll(placed(recordings.get(i), takes.get(i)));
             }
             FootageNotes.keep(place, placed);
         }
+    }
+
+    /** The files of a recording that the take reaches into; the last may sound longer than it has pictures. */
+    private static List<PlacedFootage> placed(WholeRecording recording, Take take) {
+        List<PlacedFootage> placed = new ArrayList<>();
+        int count = recording.parts().size();
+        for (int part = 0; part < count; part++) {
+            StreamTime begins = recording.begins(part);
+            StreamTime from = take.start().plus(begins);
+            StreamTime to = part == count - 1
+                    ? take.end()
+                    : StreamTime.min(take.end(), take.start().plus(recording.begins(part + 1)));
+            if (part == 0 || from.isBefore(to)) {
+                Placement placement = new Placement(take.number(), take.start(), -begins.ticks(), 0, from, to, 1);
+                placed.add(new PlacedFootage(recording.parts().get(part), List.of(placement)));
+            }
+        }
+        return placed;
     }
 }

@@ -8,6 +8,7 @@ import org.bookholder.footage.Footage;
 import org.bookholder.footage.FootageMatcher;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
+import org.bookholder.footage.WholeRecording;
 import org.bookholder.timing.StreamTime;
 
 /** Says in words where a file lies in a session. */
@@ -40,6 +41,11 @@ public final class MatchText {
                 : head + ", though the file ran then; listen to it at about "
                         + Text.clock(Math.max(0, missed.about()))
                         + ": the voice may be too faint there, or drowned";
+    }
+
+    /** That files were taken for one recording. */
+    public static String joined(WholeRecording recording) {
+        return recording.name() + " are one recording, so they are one take";
     }
 
     /** What to know before the file is edited; empty if there is nothing. */

@@ -8,11 +8,12 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.footage.FootageLogListener;
+import org.bookholder.app.footage.MatchText;
 import org.bookholder.app.jobs.JobControl;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
 import org.bookholder.app.reading.ReadingSetup;
-import org.bookholder.footage.Footage;
+import org.bookholder.footage.WholeRecording;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
 import org.bookholder.wording.TroubleText;
@@ -23,6 +24,8 @@ final class LogProgress implements FootageLogListener {
     private final int files;
     private final JobControl control;
     private final List<ReadingResult> results = new ArrayList<>();
+    private final List<WholeRecording> joined = new ArrayList<>();
+    private int filesBegun;
 
     LogProgress(Environment here, int files, JobControl control) {
         this.meter = new ProgressMeter(here.nanoTime(), control::reached);
@@ -35,10 +38,21 @@ final class LogProgress implements FootageLogListener {
         return List.copyOf(results);
     }
 
+    /** The recordings that were put together from several files. */
+    List<WholeRecording> joined() {
+        return List.copyOf(joined);
+    }
+
     @Override
-    public ReadingListener following(Footage file) {
-        control.say("Following " + file.name());
-        return new OneFile(file);
+    public ReadingListener following(WholeRecording recording) {
+        if (recording.split()) {
+            joined.add(recording);
+            control.say(MatchText.joined(recording));
+        }
+        control.say("Following " + recording.name());
+        OneTake take = new OneTake(recording, filesBegun);
+        filesBegun += recording.parts().size();
+        return take;
     }
 
     @Override
@@ -46,12 +60,14 @@ final class LogProgress implements FootageLogListener {
         results.add(result);
     }
 
-    private final class OneFile implements ReadingListener {
-        private final Footage file;
+    private final class OneTake implements ReadingListener {
+        private final WholeRecording recording;
+        private final int filesBefore;
         private double begun = Double.NaN;
 
-        OneFile(Footage file) {
-            this.file = file;
+        OneTake(WholeRecording recording, int filesBefore) {
+            this.recording = recording;
+            this.filesBefore = filesBefore;
         }
 
         @Override
@@ -75,8 +91,10 @@ final class LogProgress implements FootageLogListener {
             if (Double.isNaN(begun)) {
                 begun = now;
             }
-            double part = Math.min(1, (now - begun) / Math.max(1, file.length().seconds()));
-            meter.reached(file.name(), (results.size() + part) / files);
+            double part =
+                    Math.min(1, (now - begun) / Math.max(1, recording.length().seconds()));
+            meter.reached(
+                    recording.name(), (filesBefore + part * recording.parts().size()) / files);
         }
 
         @Override

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FootageLogRequest;
 import org.bookholder.app.footage.FootageLogging;
+import org.bookholder.app.footage.MatchText;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.app.jobs.Job;
 import org.bookholder.app.jobs.JobControl;
@@ -35,6 +36,7 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
         FootageLogRequest shoot = new FootageLogRequest(
                 request.path("script", "the lesson"),
                 request.paths("files", "a camera or recorder file"),
+                !request.on("apart"),
                 Optional.empty(),
                 place.here().model());
         HandOffRequest handOff = new HandOffWork(place).choices(request);
@@ -43,6 +45,7 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
             Environment here = place.held(control);
             Path session = new FootageLogging(here, progress, control(control)).log(shoot);
             List<Row> rows = new ArrayList<>();
+            progress.joined().forEach(recording -> rows.add(Row.line(MatchText.joined(recording))));
             for (ReadingResult result : progress.results()) {
                 result.fault()
                         .ifPresent(fault -> rows.add(

@@ -8,6 +8,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
+import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avcodec;
@@ -33,6 +34,7 @@ public final class FootageSound implements AutoCloseable {
     private final long zero;
     private @Nullable Mixdown mixdown;
     private long given;
+    private boolean anywhere;
     private boolean drained;
 
     private FootageSound(
@@ -86,6 +88,23 @@ public final class FootageSound implements AutoCloseable {
             file.close();
             throw e;
         }
+    }
+
+    /**
+     * Opens only about the last second of a file's sound, without reading what comes before; all of it where that cannot be done.
+     *
+     * @throws ProblemException if it has none, or none that FFmpeg can decode
+     */
+    static FootageSound openEnd(Path path, int rate) throws ProblemException {
+        FootageSound sound = open(path, rate);
+        AVFormatContext context = sound.file.context();
+        if (context.duration() != avutil.AV_NOPTS_VALUE) {
+            long begins = context.start_time() == avutil.AV_NOPTS_VALUE ? 0 : context.start_time();
+            long from = begins + Math.max(0, context.duration() - avutil.AV_TIME_BASE);
+            avformat.av_seek_frame(context, -1, from, avformat.AVSEEK_FLAG_BACKWARD);
+            sound.anywhere = true;
+        }
+        return sound;
     }
 
     /** When the first picture, or else the first sound, is due, in ticks of the file's own time. */
@@ -143,6 +162,10 @@ public final class FootageSound implements AutoCloseable {
             mixdown = mix;
         }
         long due = due(mix);
+        if (anywhere) {
+            given = due;
+            anywhere = false;
+        }
         short[] mixed = mix.mix(frame);
         return Seam.join(given, due, mixed, rate);
     }

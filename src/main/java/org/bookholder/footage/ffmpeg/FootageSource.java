@@ -2,22 +2,24 @@ package org.bookholder.footage.ffmpeg;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.bookholder.footage.Footage;
+import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.timing.StreamTime;
 
-/** The sound of a file of footage, to be followed as if it were live. Confined to one thread, but for {@link #heard}. */
+/** The sound of a recording of a camera or recorder, to be followed as if it were live. Confined to one thread, but for {@link #heard}. */
 public final class FootageSource implements AudioSource {
     /** Samples a second: what cameras record, and what a hand-off is wanted in. */
     public static final int RATE = 48_000;
 
     private static final int BLOCK = RATE / 10;
 
-    private final Footage footage;
-    private final FootageSound sound;
+    private final WholeRecording recording;
+    private final JoinedSound sound;
     private short[] waiting = new short[0];
     private int taken;
     private boolean ended;
@@ -27,18 +29,21 @@ public final class FootageSource implements AudioSource {
     /** The count, for other threads. */
     private volatile long given;
 
-    private FootageSource(Footage footage, FootageSound sound) {
-        this.footage = footage;
+    private FootageSource(WholeRecording recording, JoinedSound sound) {
+        this.recording = recording;
         this.sound = sound;
     }
 
     /**
-     * Opens a file's sound: all its channels together, or the one in which a voice is heard best.
+     * Opens a recording's sound: all its channels together, or the one in which a voice is heard best at its beginning.
      *
      * @throws ProblemException if it has none that can be decoded
      */
-    public static FootageSource open(Footage footage) throws ProblemException {
-        return new FootageSource(footage, FootageSound.openVoice(footage.file(), RATE));
+    public static FootageSource open(WholeRecording recording) throws ProblemException {
+        Footage first = recording.parts().get(0);
+        OptionalInt channel = VoiceChannel.of(
+                first.file(), first.sound().map(Footage.Sound::channels).orElse(1));
+        return new FootageSource(recording, new JoinedSound(recording, RATE, channel));
     }
 
     /** How much of it was read so far; may be asked on any thread. */
@@ -48,7 +53,7 @@ public final class FootageSource implements AudioSource {
 
     @Override
     public String name() {
-        return footage.name();
+        return recording.name();
     }
 
     @Override

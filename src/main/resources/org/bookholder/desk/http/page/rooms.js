@@ -64,7 +64,9 @@ export const ROOMS = {
     button: 'Log it',
     fields: [
       choice('script', 'Lesson', (home) => (home.shelf.lessons.length ? home.shelf.lessons.map(lesson) : [['', 'Open a course first']])),
-      files('files', 'Camera or recorder files, in the order in which they were filmed', 'film'), ...handOff],
+      files('files', 'Camera or recorder files, in the order in which they were filmed', 'film',
+        { more: 'Where a camera split one recording into several files, they become one take.' }),
+      tick('apart', 'Make each file a take of its own, even where it goes on from the one before', { aside: true }), ...handOff],
   },
   check: {
     title: 'Check exports',
