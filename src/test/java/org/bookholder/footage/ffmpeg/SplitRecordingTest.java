@@ -56,7 +56,7 @@ final class SplitRecordingTest {
         assertThat(recordings).extracting(WholeRecording::name).containsExactly("C0001." + kind + " to C0003." + kind);
         short[] heard = read(recordings.get(0));
         short[] all = read(WholeRecording.of(FootageFile.look(whole)));
-        short[] asWhole = Arrays.copyOfRange(all, (int) CUTS[0] * RATE, all.length);
+        short[] asWhole = Arrays.copyOfRange(all, (int) (CUTS[0] * RATE), all.length);
         for (int i = 1; i <= 2; i++) {
             int at = (int) Math.round((CUTS[i] - CUTS[0]) * RATE);
             int before = late(heard, asWhole, at - RATE / 5, RATE / 5);
