@@ -3,11 +3,15 @@ package org.bookholder.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.ReadingOn;
 import org.bookholder.app.course.RunningOrder;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.LessonSequence;
 import org.bookholder.app.reading.ReadingRequest;
@@ -42,7 +46,8 @@ final class ReadCommand implements Callable<Integer> {
             paramLabel = "SCRIPT",
             description =
                     "The lesson: a Markdown, plain text or Word (.docx) file. Several are read one after another in"
-                            + " the same window; a course's folder stands for the lessons that are next in it.")
+                            + " the same window; a course's folder stands for the lessons that are next in it. One that was"
+                            + " left today in the middle goes on in its session.")
     private @Nullable List<Path> scripts;
 
     @Option(
@@ -121,14 +126,45 @@ final class ReadCommand implements Callable<Integer> {
             return listMicrophones();
         }
         List<Path> lessons = new ArrayList<>();
+        Map<Path, ReadingOn> begun = new HashMap<>();
         for (Path script : Objects.requireNonNullElse(scripts, List.<Path>of())) {
-            lessons.addAll(Files.isDirectory(script) ? RunningOrder.of(script, here) : List.of(script));
+            if (Files.isDirectory(script)) {
+                for (RunningOrder.Turn turn : RunningOrder.of(script, whoReads(), here)) {
+                    lessons.add(turn.script());
+                    begun.put(turn.script(), turn.on());
+                }
+            } else {
+                lessons.add(script);
+            }
         }
         check(lessons);
         int from = anew || lessons.size() == 1 ? 0 : LessonSequence.brokenOff(here, lessons, speakers.names());
         List<Path> left = lessons.subList(from, lessons.size());
         return TerminalReading.run(
-                here, terminal, left, speakers.names(), place -> request(left.get(place), place == 0), verbose);
+                here,
+                terminal,
+                left,
+                speakers.names(),
+                place -> request(left.get(place), goesOn(begun, left.get(place)), place == 0),
+                verbose);
+    }
+
+    private String whoReads() {
+        return presenter == null ? DayService.SOLE_PRESENTER : presenter;
+    }
+
+    /** Where a lesson of a course's folder goes on: a recording, a pickup round and the part of some speakers do not. */
+    private ReadingOn goesOn(Map<Path, ReadingOn> begun, Path script) {
+        boolean other = anew
+                || session != null
+                || audio != null
+                || pickups
+                || !speakers.names().isEmpty();
+        ReadingOn on = other ? ReadingOn.NOWHERE : begun.getOrDefault(script, ReadingOn.NOWHERE);
+        if (on.session().isPresent()) {
+            terminal.out().println("Its last session goes on in a new take; --new-session begins another.");
+        }
+        return on;
     }
 
     private int listMicrophones() throws ProblemException {
@@ -165,7 +201,7 @@ final class ReadCommand implements Callable<Integer> {
     }
 
     /** How a lesson is read; where to begin, and the pickup round, concern the first one only. */
-    private ReadingRequest request(Path script, boolean first) throws ProblemException {
+    private ReadingRequest request(Path script, ReadingOn on, boolean first) throws ProblemException {
         Optional<WindowWish> wish = noWindow
                 ? Optional.empty()
                 : Optional.of(window.over(WindowPreferences.of(here, script).wish()));
@@ -175,9 +211,9 @@ final class ReadCommand implements Callable<Integer> {
                 script,
                 speakers.names(),
                 Optional.ofNullable(presenter),
-                Optional.ofNullable(session),
+                Optional.ofNullable(session).or(on::session),
                 anew || unpaced,
-                first ? Optional.ofNullable(from) : Optional.empty(),
+                first && from != null ? Optional.of(from) : on.from(),
                 new Conduct(countIn, pickups && first),
                 Optional.ofNullable(audio),
                 Optional.ofNullable(microphone),

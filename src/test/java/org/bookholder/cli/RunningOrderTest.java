@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -91,6 +92,30 @@ final class RunningOrderTest {
                 .as(program.err())
                 .isZero();
         assertThat(program.equipment.lessonsShown()).containsExactly("One", "Three", "Two");
+    }
+
+    /** As "Read on" on the page does (0322). */
+    @Test
+    void aCoursesFolderGoesOnInTheSessionInWhichItsLessonWasLeft() throws IOException, ProblemException {
+        for (int run = 0; run < 3; run++) {
+            lessons.add(List.of(NOTE, new TakeCommand.Quit()));
+        }
+        assertThat(program.run("read", folder.toString(), "--no-desk"))
+                .as(program.err())
+                .isZero();
+        assertThat(program.out()).doesNotContain("goes on");
+        program.pass(Duration.ofMinutes(5));
+        assertThat(program.run("read", folder.toString(), "--no-desk"))
+                .as(program.err())
+                .isZero();
+        assertThat(program.out()).contains("Its last session goes on in a new take");
+        assertThat(program.equipment.lessonsShown()).containsExactly("One", "One");
+        assertThat(sessions()).hasSize(1);
+        assertThat(remarks(sessions().get(0))).isEqualTo(2);
+        assertThat(program.run("read", folder.toString(), "--no-desk", "--new-session"))
+                .as(program.err())
+                .isZero();
+        assertThat(sessions()).hasSize(2);
     }
 
     @Test

@@ -18,22 +18,32 @@ public final class RunningOrder {
     private RunningOrder() {}
 
     /**
-     * The scripts of the lessons that the plan has for today, or for the next recording day; without a plan, of all lessons
-     * that are not recorded. A lesson that was begun today comes first.
+     * A lesson that is to be read.
+     *
+     * @param script its file
+     * @param on where it goes on if it was begun
+     */
+    public record Turn(Path script, ReadingOn on) {}
+
+    /**
+     * The lessons that the plan has for today, or for the next recording day; without a plan, all lessons that are not recorded. A
+     * lesson that was begun today comes first.
      *
      * @param folder the course's folder
-     * @throws ProblemException if the course can't be read, or all of it is recorded
+     * @param presenter the presenter whose sessions go on
+     * @throws ProblemException if the course or a script can't be read, or all of it is recorded
      */
-    public static List<Path> of(Path folder, Environment here) throws ProblemException {
-        CourseStatus status = CourseStatus.read(folder, here);
-        List<Path> scripts = lessons(status, here.zone()).stream()
-                .map(state -> state.lesson().file())
-                .toList();
-        if (scripts.isEmpty()) {
+    public static List<Turn> of(Path folder, String presenter, Environment here) throws ProblemException {
+        CourseOverview course = CourseOverview.read(folder, here);
+        List<Turn> turns = new ArrayList<>();
+        for (LessonState state : lessons(course.status(), here.zone())) {
+            turns.add(new Turn(state.lesson().file(), ReadingOn.of(course, state, presenter, here)));
+        }
+        if (turns.isEmpty()) {
             throw new ProblemException(
                     "all lessons of this course are recorded", folder.toString(), "name the lesson to read again");
         }
-        return scripts;
+        return turns;
     }
 
     /**

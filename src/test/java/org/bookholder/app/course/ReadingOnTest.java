@@ -13,6 +13,7 @@ import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.ScriptFile;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.session.Mover;
@@ -48,18 +49,26 @@ final class ReadingOnTest {
 
     /** A session in which two lines were read and the third was begun, or not. */
     private Path session(String name, Duration ago, TakeEnd end, boolean begun) throws Exception {
+        return session(name, ago, end, begun, true);
+    }
+
+    /** The same, of which what was recorded may still have to be listened to. */
+    private Path session(String name, Duration ago, TakeEnd end, boolean begun, boolean heard) throws Exception {
         Path session = here.sessions().resolve(name);
         Instant when = NOON.minus(ago);
         List<SessionEvent> events = new ArrayList<>(List.of(
                 new SessionEvent.Opened(StreamTime.ZERO, when, "Four lines", lesson.toString(), TEXT),
                 new SessionEvent.TakeStarted(StreamTime.ZERO, 1, when, "a microphone", ReadingPosition.START)));
-        events.add(Readings.settled(Readings.complete(1, 1, 1, 5, 1, 3)));
-        events.add(Readings.settled(Readings.complete(1, 2, 2, 4, 4, 6)));
+        List<Attempt> attempts =
+                new ArrayList<>(List.of(Readings.complete(1, 1, 1, 5, 1, 3), Readings.complete(1, 2, 2, 4, 4, 6)));
         events.add(new SessionEvent.PositionMoved(Readings.s(6), new ReadingPosition(3, 1), Mover.VOICE, 1));
         if (begun) {
-            events.add(Readings.settled(Readings.broken(1, 3, 3, 2, 7, 8)));
+            attempts.add(Readings.broken(1, 3, 3, 2, 7, 8));
         }
         events.add(new SessionEvent.TakeEnded(Readings.s(8), 1, when.plusSeconds(8), end));
+        if (heard) {
+            events.add(new SessionEvent.TakeSettled(Readings.s(8), 1, attempts, List.of()));
+        }
         try (SessionFolder open = SessionFolder.create(session, here.locks())) {
             open.journal().append(events);
         }
@@ -97,6 +106,12 @@ final class ReadingOnTest {
                 .isFalse();
     }
 
+    @Test
+    void whereASessionGoesOnThatHasStillToBeListenedToIsNotKnown() throws Exception {
+        Path session = session("2026-01-01-0900-four-lines", Duration.ofMinutes(5), TakeEnd.BROKEN_OFF, true, false);
+        assertThat(readOn()).isEqualTo(new ReadingOn(Optional.of(session), Optional.empty()));
+    }
+
     /** As one that {@code log} made of footage, the demo's, or that of another presenter. */
     @Test
     void aSessionInWhichSomebodyElseWasHeardDoesNotGoOn() throws Exception {
@@ -130,8 +145,8 @@ final class ReadingOnTest {
     }
 
     private List<String> order() throws Exception {
-        return RunningOrder.of(folder.resolve("course"), here).stream()
-                .map(file -> String.valueOf(file.getFileName()).replace(".md", ""))
+        return RunningOrder.of(folder.resolve("course"), DayService.SOLE_PRESENTER, here).stream()
+                .map(turn -> String.valueOf(turn.script().getFileName()).replace(".md", ""))
                 .toList();
     }
 
@@ -142,7 +157,7 @@ final class ReadingOnTest {
         session("second", Duration.ofMinutes(5), TakeEnd.CUT, false);
         assertThat(LessonSessions.handedOffAlone(first, here))
                 .hasValueSatisfying(
-                        said -> assertThat(said).contains("2 sessions", "handed off alone", "bookholder film"));
+                        said -> assertThat(said).contains("2 sessions", "one of them alone", "bookholder handoff "));
     }
 
     @Test
