@@ -52,7 +52,7 @@ final class CourseTest {
         StoredExamples.write(files.path().resolve("sessions/monday"), script);
 
         assertThat(program.run("course", files.path().toString())).isZero();
-        assertThat(program.out()).contains("part recorded", "Next: hub: record line 6");
+        assertThat(program.out()).contains("partly recorded", "Next: hub: record line 6");
         assertThat(program.run("time", files.path().toString())).isZero();
         assertThat(program.out())
                 .containsPattern("lesson +words +pace +runs +yours +grade")

@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
@@ -86,6 +87,32 @@ final class DayCommandTest {
         assertThat(day.at("/sessions/1/pickups").asInt()).isEqualTo(1);
     }
 
+    /** Older sessions name their script as it was named to the command: nobody knows in which folder. */
+    @Test
+    void lessonsOfOneNameInTwoFoldersAreTwo() throws IOException, ProblemException {
+        String other = "Another lesson begins.\n\nIt has a second line, too.\n";
+        readBefore("first", "lesson.md", TEXT);
+        open("first");
+        script = program.file("other.md", other);
+        readBefore("second", "lesson.md", other);
+        open("second");
+        JsonNode day = day();
+        assertThat(day.path("pickups").asInt()).isEqualTo(2);
+        assertThat(day.at("/sessions/0/pickups").asInt()).isEqualTo(1);
+        assertThat(day.at("/sessions/1/pickups").asInt()).isEqualTo(1);
+    }
+
+    @Test
+    void aSessionNamesItsScriptSoThatItIsFoundFromAnyFolder() throws ProblemException {
+        String absolute = script;
+        script = Path.of("").toAbsolutePath().relativize(Path.of(script)).toString();
+        open("first");
+        try (SessionFolder session = SessionFolder.openForReading(folder.resolve("first"))) {
+            assertThat(Replay.firstOpened(session.events()).orElseThrow().source())
+                    .isEqualTo(absolute);
+        }
+    }
+
     @Test
     void aBreakBetweenLessonsIsShownAndCounts() throws IOException, ProblemException {
         readBefore("first");
@@ -141,12 +168,16 @@ final class DayCommandTest {
 
     /** A session in which was read for a while, up to now. */
     private void readBefore(String name) throws ProblemException {
+        readBefore(name, script, TEXT);
+    }
+
+    private void readBefore(String name, String source, String text) throws ProblemException {
         Instant began = program.now();
         StreamTime end = StreamTime.ofSeconds((double) READ.toSeconds());
         program.pass(READ);
         try (SessionFolder session = SessionFolder.create(folder.resolve(name), new SessionLocks())) {
             for (SessionEvent event : List.of(
-                    new SessionEvent.Opened(StreamTime.ZERO, began, "Lesson", script, TEXT),
+                    new SessionEvent.Opened(StreamTime.ZERO, began, "Lesson", source, text),
                     new SessionEvent.TakeStarted(StreamTime.ZERO, 1, began, "", ReadingPosition.START),
                     new SessionEvent.PositionMoved(StreamTime.ZERO, new ReadingPosition(1, 2), Mover.VOICE, 1),
                     new SessionEvent.PickupMarked(end, 2, "once more, with the wheel in the picture"),

@@ -98,6 +98,22 @@ final class HomeNewCourseTest {
         assertThat(folder.resolve("user/wheels/Lesson 2.md")).exists();
     }
 
+    /** The browser can't show one of them; another one is taken over all the same. */
+    @Test
+    void aDocumentThatFailsLeavesNoneWaiting() throws IOException {
+        browser.click("#new-first");
+        browser.type("#new-title", "Wheels");
+        browser.value("(() => { const real = Array.prototype.sort; Array.prototype.sort = function (by) {"
+                + " Array.prototype.sort = real; throw new Error('planted'); }; })()");
+        browser.upload("#files", plain(), table());
+        browser.until(
+                "document.querySelector('#new-reading').textContent === '' && !document.querySelector('#files').value");
+        browser.upload("#files", table());
+        browser.until(
+                "document.querySelectorAll('.new-lesson').length > 0 && !document.querySelector('#make').disabled");
+        assertThat(browser.text("#new-reading")).isEmpty();
+    }
+
     @Test
     void mistakesAreExplainedAndNothingIsLost() throws IOException {
         Files.createDirectories(folder.resolve("user/taken"));

@@ -175,10 +175,10 @@ public final class DayService {
     private static Map<Path, Integer> pickups(List<Rolled> day) {
         Map<Path, RecordedSession> sessions = new LinkedHashMap<>();
         day.forEach(r -> sessions.put(r.session(), new RecordedSession(r.session(), r.state())));
-        Map<String, List<RecordedSession>> lessons = new LinkedHashMap<>();
+        Map<Object, List<RecordedSession>> lessons = new LinkedHashMap<>();
         sessions.values()
                 .forEach(session -> lessons.computeIfAbsent(
-                                session.state().script().source(), none -> new ArrayList<>())
+                                lesson(session.state().script()), none -> new ArrayList<>())
                         .add(session));
         Map<Path, Integer> found = new HashMap<>();
         for (List<RecordedSession> own : lessons.values()) {
@@ -198,8 +198,17 @@ public final class DayService {
         return found;
     }
 
+    /** What sessions of one lesson have in common: its file, or its text if nobody knows in which folder the file lay. */
+    private static Object lesson(Script read) {
+        Path file = Path.of(read.source());
+        return file.isAbsolute() ? file : read;
+    }
+
     /** The lesson's script as its file is now, with the lines of all who speak; the one that was read if the file is not there. */
     private static Script script(Script read) {
+        if (!Path.of(read.source()).isAbsolute()) {
+            return read;
+        }
         try {
             return ScriptFile.read(Path.of(read.source()), List.of()).script();
         } catch (ProblemException gone) {

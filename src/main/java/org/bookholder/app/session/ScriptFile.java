@@ -33,9 +33,14 @@ public record ScriptFile(Script script, String text) {
         return new ScriptFile(parse(text, file.toString()), text);
     }
 
-    /** The event that opens a session with this script at {@code when}, at position {@code at} in its audio. */
+    /**
+     * The event that opens a session with this script at {@code when}, at position {@code at} in its audio. It names the file so that it
+     * is found from any folder.
+     */
     public SessionEvent.Opened opened(StreamTime at, Instant when) {
-        return SessionEvent.Opened.of(at, when, script, text);
+        SessionEvent.Opened opened = SessionEvent.Opened.of(at, when, script, text);
+        String file = Path.of(opened.source()).toAbsolutePath().normalize().toString();
+        return new SessionEvent.Opened(at, when, opened.title(), file, text, opened.lines());
     }
 
     /** Parses a text that was valid before; the source's name determines the markup. */

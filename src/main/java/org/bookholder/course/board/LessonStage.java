@@ -7,7 +7,7 @@ public enum LessonStage {
     /** There is a day for recording it. */
     PLANNED("planned"),
     /** Some of its lines are recorded. */
-    BEGUN("part recorded"),
+    BEGUN("partly recorded"),
     /** All lines were read, and some must be picked up. */
     PICKUPS("pickups open"),
     /** Every line was recorded clean. */

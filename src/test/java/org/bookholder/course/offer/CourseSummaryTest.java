@@ -61,7 +61,7 @@ final class CourseSummaryTest {
         assertThat(summary.steps()).extracting(CourseSummary.Step::done).containsExactly(5, 3, 2, 1);
         assertThat(summary.parts().get(0).rows())
                 .extracting(CourseSummary.Row::standing)
-                .containsExactly("finished", "edited, to be checked", "recorded", "part recorded", "written");
+                .containsExactly("finished", "edited, to be checked", "recorded", "partly recorded", "written");
         assertThat(SummaryText.of(summary, "Dear Ada,\nas promised."))
                 .containsSequence("As it stands on 2027-03-09", "", "Dear Ada,", "as promised.", "")
                 .contains("Recorded last on 2027-03-01")

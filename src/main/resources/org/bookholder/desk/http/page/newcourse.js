@@ -87,15 +87,22 @@ const choosePlace = () => chooseFolder((folder) => {
 
 async function take(files) {
   tell('');
-  reading += files.length;
+  let left = files.length;
+  reading += left;
   list();
-  for (const file of files) {
-    if (file.size > MOST_BYTES) add({ name: file.name, trouble: 'It is too large for a script (over 16 MB).' });
-    else await offer({ file, name: file.name });
-    reading -= 1;
+  try {
+    for (const file of files) {
+      if (file.size > MOST_BYTES) add({ name: file.name, trouble: 'It is too large for a script (over 16 MB).' });
+      else await offer({ file, name: file.name });
+      left -= 1;
+      reading -= 1;
+      list();
+    }
+  } finally {
+    reading -= left;
     list();
+    byId('files').value = '';
   }
-  byId('files').value = '';
 }
 
 /** Asks how a file would be taken over, and lists it. */
