@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.film.FilmJson;
-import org.bookholder.app.film.FilmPlace;
 import org.bookholder.app.film.FilmRequest;
 import org.bookholder.app.film.FilmResult;
 import org.bookholder.app.film.FilmService;
@@ -100,7 +100,7 @@ final class FilmCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        FilmPlace sessions = FilmPlace.of(Objects.requireNonNull(place), here);
+        LessonPlace sessions = LessonPlace.of(Objects.requireNonNull(place), here);
         int interrupted = new Recovery(here, terminal).settleAll(sessions.sessions());
         if (interrupted != 0) {
             return interrupted;

@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.problem.ProblemException;
@@ -16,8 +17,9 @@ import picocli.CommandLine.Parameters;
         name = "handoff",
         sortOptions = false,
         description = {
-            "Write what the editor needs of a session: which attempt of each line to use and where it lies, as a cut "
-                    + "list; captions; the lines to pick up; a log of the takes; and sound.",
+            "Write what the editor needs of a session, or of all sessions of a lesson as one: which attempt of each line "
+                    + "to use and where it lies, as a cut list; captions; the lines to pick up; a log of the takes; and "
+                    + "sound.",
             "The files point to the takes' recordings, or into the camera's once 'bookholder match' has found it.",
             "Kinds: pickups, log, captions, edl, otio, cut, listen, takes, sync."
         })
@@ -25,8 +27,11 @@ final class HandOffCommand implements Callable<Integer> {
     private final Environment here;
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
-    private @Nullable Path session;
+    @Parameters(
+            index = "0",
+            paramLabel = "SESSION|LESSON",
+            description = "The session's folder, or the lesson's script for all its sessions.")
+    private @Nullable Path place;
 
     @Mixin
     private final HandOffOptions options = new HandOffOptions();
@@ -39,11 +44,11 @@ final class HandOffCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         HandOffRequest request = options.request();
-        Path place = Objects.requireNonNull(session);
-        int interrupted = new Recovery(here, terminal).settle(place);
+        LessonPlace sessions = LessonPlace.of(Objects.requireNonNull(place), here);
+        int interrupted = new Recovery(here, terminal).settleAll(sessions.sessions());
         if (interrupted != 0) {
             return interrupted;
         }
-        return HandOffOutput.write(here, request, place, terminal, 0);
+        return HandOffOutput.write(here, request, sessions, terminal, 0);
     }
 }

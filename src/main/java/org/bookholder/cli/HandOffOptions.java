@@ -13,7 +13,11 @@ import picocli.CommandLine.Option;
 
 /** The options of a hand-off. */
 final class HandOffOptions {
-    @Option(names = "--out", paramLabel = "DIR", description = "Where the files go. Default: handoff in the session.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "Where the files go. Default: handoff in the session; of a lesson, a folder beside its sessions.")
     private @Nullable Path out;
 
     @Option(

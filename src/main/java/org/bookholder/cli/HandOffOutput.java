@@ -1,8 +1,7 @@
 package org.bookholder.cli;
 
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Path;
-import org.bookholder.app.course.LessonSessions;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.handoff.HandOffRequest;
@@ -15,21 +14,21 @@ final class HandOffOutput {
 
     private HandOffOutput() {}
 
-    /** Writes the files of a session; returns {@code status}, or the status of a command that was interrupted. */
-    static int write(Environment here, HandOffRequest request, Path session, Terminal terminal, int status)
+    /** Writes the files of a session or lesson; returns {@code status}, or the status of a command that was interrupted. */
+    static int write(Environment here, HandOffRequest request, LessonPlace place, Terminal terminal, int status)
             throws ProblemException {
         return InterruptibleCommand.run(terminal, INTERRUPTED, stop -> {
-            print(written(here, request, session, stop), terminal);
-            LessonSessions.handedOffAlone(session, here).ifPresent(terminal::warn);
+            print(written(here, request, place, stop), terminal);
+            place.handedOffAlone(here).ifPresent(terminal::warn);
             return status;
         });
     }
 
     /** What can be chosen on a page is an option here. */
     private static HandOffService.Written written(
-            Environment here, HandOffRequest request, Path session, Interruption stop) throws ProblemException {
+            Environment here, HandOffRequest request, LessonPlace place, Interruption stop) throws ProblemException {
         try {
-            return new HandOffService(here, request, stop).write(session);
+            return place.handOff(new HandOffService(here, request, stop));
         } catch (ProblemException e) {
             if (e.getCause() instanceof FileAlreadyExistsException) {
                 throw new ProblemException(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.app.footage.FootageLogListener;
@@ -97,7 +98,7 @@ final class LogCommand implements Callable<Integer> {
             terminal.out().println("What was followed so far can be handed off: bookholder handoff " + place);
             return status;
         }
-        return HandOffOutput.write(here, request, place, terminal, status);
+        return HandOffOutput.write(here, request, LessonPlace.ofSession(place), terminal, status);
     }
 
     /** Prints the progress of each recording; the command ends with the worst exit status. */

@@ -68,9 +68,8 @@ public sealed interface Limit {
      * @param pattern the same as a pattern
      */
     record Matching(String text, String lesson, Pattern pattern) implements Limit {
-        private static final String LETTERS = "A-Za-z0-9_-";
         private static final Map<String, String> PARTS =
-                Map.of("{lesson}", "[" + LETTERS + "]+", "{ending}", "[a-z0-9]+");
+                Map.of("{lesson}", "[" + FileNames.LETTERS + "]+", "{ending}", "[a-z0-9]+");
 
         /** Reads a form, or a regular expression if no part of a form is in it. */
         static Matching of(String text) {
@@ -94,7 +93,7 @@ public sealed interface Limit {
             String plain = Objects.requireNonNull(PARTS.get(name));
             return lesson.isEmpty() || !name.equals("{lesson}")
                     ? plain
-                    : "(?:" + plain + "|(?iu:" + Pattern.quote(lesson) + ")[" + LETTERS + "]*)";
+                    : "(?:" + plain + "|(?iu:" + Pattern.quote(lesson) + ")[" + FileNames.LETTERS + "]*)";
         }
 
         /** The same for the film of a lesson. */
@@ -112,7 +111,7 @@ public sealed interface Limit {
                 return List.of();
             }
             return rest(name)
-                    .replaceAll("[." + LETTERS + "]", "")
+                    .replaceAll("[." + FileNames.LETTERS + "]", "")
                     .codePoints()
                     .distinct()
                     .mapToObj(sign -> Character.isWhitespace(sign) ? "the space" : "'" + Character.toString(sign) + "'")

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.film.FilmedReading;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
@@ -110,6 +111,36 @@ final class HandOffCommandTest {
         assertThat(program.err()).contains("nothing was read in this session yet; name another session");
         assertThat(program.run("handoff", program.path("nowhere"))).isEqualTo(2);
         assertThat(program.err().lines()).hasSize(1);
+    }
+
+    @Test
+    void aLessonOfTwoSessionsIsOneHandOffBesideThem() throws Exception {
+        Path course = Files.createDirectories(folder.resolve("course"));
+        Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT);
+        Files.writeString(course.resolve("course.yaml"), "title: A course\n");
+        Path first = course.resolve("sessions/first");
+        FilmedReading.write(first, lesson.toString());
+        FilmedReading.writePickup(course.resolve("sessions/second"), lesson.toString());
+        assertThat(program.run("handoff", lesson.toString(), "--only", "edl,takes"))
+                .as(program.err())
+                .isZero();
+        assertThat(program.err()).isEmpty();
+        assertThat(program.out())
+                .startsWith("Cut: 4 clips, 0 gaps, ")
+                .contains("\nTake 2: take 1 of the session second, of 2026-01-06 09:00\n");
+        assertThat(course.resolve("sessions/noise-to-be-cut-handoff").toFile().list())
+                .containsExactlyInAnyOrder(
+                        "noise-to-be-cut-sessions.txt",
+                        "noise-to-be-cut.edl",
+                        "noise-to-be-cut-take-001.wav",
+                        "noise-to-be-cut-take-002.wav");
+        assertThat(program.run("handoff", lesson.toString())).isEqualTo(2);
+        assertThat(program.err()).contains("the file is there already, and nothing was written");
+        assertThat(program.run("handoff", first.toString())).isZero();
+        assertThat(program.err()).contains("read in 2 sessions, and this is one of them alone");
+        assertThat(program.run("handoff", course.resolve("lesson-2.md").toString()))
+                .isEqualTo(2);
+        assertThat(program.err().lines()).singleElement().asString().contains("there is no such session or lesson");
     }
 
     /** Another process reads to the camera while this one hands off. */

@@ -104,10 +104,10 @@ final class HomeNewCourseTest {
         browser.click("#new-first");
         browser.type("#new-title", "Wheels");
         browser.value("(() => { const real = Array.prototype.sort; Array.prototype.sort = function (by) {"
-                + " Array.prototype.sort = real; throw new Error('planted'); }; })()");
+                + " if (!this[0]?.file) return real.call(this, by);"
+                + " Array.prototype.sort = real; window.planted = true; throw new Error('planted'); }; })()");
         browser.upload("#files", plain(), table());
-        browser.until(
-                "document.querySelector('#new-reading').textContent === '' && !document.querySelector('#files').value");
+        browser.until("window.planted && document.querySelector('#new-reading').textContent === ''");
         browser.upload("#files", table());
         browser.until(
                 "document.querySelectorAll('.new-lesson').length > 0 && !document.querySelector('#make').disabled");

@@ -70,28 +70,6 @@ final class HomeRoomsTest {
     }
 
     @Test
-    void theFilesForTheEditorAreWrittenAndOffered() throws IOException {
-        room("handoff");
-        assertThat(browser.text("#w-session")).containsPattern("1 · One wheel, .+, \\d+ of \\d+ lines");
-        browser.lookAtEverySize("home-handoff-form");
-        done();
-        assertThat(browser.text("#work-jobs")).contains("Cut: ", " clips, ", "Files: ");
-        browser.lookAtEverySize("home-handoff");
-        String file = String.valueOf(browser.value("document.querySelector('#work-jobs .files a').href"));
-        assertThat(browser.awaited("fetch('" + file + "').then((answer) => answer.status)"))
-                .isEqualTo(200L);
-        browser.click("#work-jobs .choices button");
-        browser.until("document.querySelector('#link').textContent === ''");
-        assertThat(equipment.shown()).containsExactly(session().resolve("handoff"));
-
-        done();
-        assertThat(browser.text("#work-jobs")).contains("is there already, and nothing was written");
-        browser.click("#w-replace");
-        done();
-        assertThat(browser.value("homeState.jobs[0].step")).isEqualTo("DONE");
-    }
-
-    @Test
     void aDamagedSessionIsNamedAndRepairedByItsButton() throws IOException {
         Path journal = session().resolve("journal.db");
         String bytes = Files.readString(journal, StandardCharsets.ISO_8859_1);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Map;
-import org.bookholder.app.session.SessionFolders;
 import org.junit.jupiter.api.Test;
 
 final class MachineTest {
@@ -35,13 +34,6 @@ final class MachineTest {
         assertThat(settings("Mac OS X", Map.of())).isEqualTo(HOME.resolve("Library/Application Support/Bookholder"));
         assertThat(settings("Windows 11", Map.of("APPDATA", "/roaming"))).isEqualTo(Path.of("/roaming/Bookholder"));
         assertThat(settings("Windows 11", Map.of())).isEqualTo(HOME.resolve("AppData/Roaming/Bookholder"));
-    }
-
-    @Test
-    void makesFolderNamesOfTitles() {
-        assertThat(SessionFolders.plain("Reading a bent wheel: part 2!")).isEqualTo("reading-a-bent-wheel-part-2");
-        assertThat(SessionFolders.plain("???")).isEqualTo("lesson");
-        assertThat(SessionFolders.plain("x".repeat(300))).hasSize(40);
     }
 
     private static Path data(String system, Map<String, String> environment) {

@@ -34,7 +34,8 @@ public record LessonSessions(Course course, Lesson lesson, List<RecordedSession>
             return found.map(lesson -> lesson.sessions().size())
                     .filter(count -> count > 1)
                     .map(count -> "This lesson was read in " + count
-                            + " sessions; each is handed off alone, and a film (bookholder film) joins them");
+                            + " sessions, and this is one of them alone; hand off the lesson to have all in one"
+                            + " (bookholder handoff " + script.get() + ")");
         } catch (ProblemException e) {
             return Optional.empty();
         }

@@ -10,10 +10,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.app.session.SessionFolders;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.FileNames;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -37,7 +37,7 @@ final class PresenterSessions {
     private record Kept(List<String> sessions) {}
 
     PresenterSessions(Environment here, String presenter) {
-        file = here.data().resolve("presenters").resolve(SessionFolders.plain(presenter) + ".json");
+        file = here.data().resolve("presenters").resolve(FileNames.ofTitle(presenter) + ".json");
     }
 
     /** The folders that still are there, the last opened one last; a file that cannot be understood counts as none. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.LessonLines;
@@ -105,7 +106,7 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
      * @throws ProblemException if a session cannot be read, or no film of it can be planned
      */
     public static FilmBoard of(Environment here, FilmRequest request) throws ProblemException {
-        FilmPlace place = FilmPlace.of(request.place(), here);
+        LessonPlace place = LessonPlace.of(request.place(), here);
         List<StoredSession> open = new ArrayList<>();
         try {
             for (Path session : place.sessions()) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.Overflows;
@@ -53,7 +54,7 @@ public final class FilmDecisions {
      * @return the lines that no session has, so that nothing can be written about them
      * @throws ProblemException if there is no such line, or a session is open elsewhere or cannot be written
      */
-    static Set<Integer> leaveOut(FilmPlace place, Set<Integer> lines, Environment here) throws ProblemException {
+    static Set<Integer> leaveOut(LessonPlace place, Set<Integer> lines, Environment here) throws ProblemException {
         List<SessionState> states = new ArrayList<>();
         for (Path session : place.sessions()) {
             try (StoredSession kept = StoredSession.open(here, session)) {

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.ChosenReadings;
 import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.CourseReader;
@@ -73,7 +75,7 @@ record FilmPlanning(
     static FilmPlanning of(
             Environment here,
             FilmRequest request,
-            FilmPlace place,
+            LessonPlace place,
             List<StoredSession> sessions,
             Set<Integer> onlyNow,
             Interruption stop)
@@ -151,13 +153,7 @@ record FilmPlanning(
             remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
                     + " left out of this film only: no session has it yet, so nothing was noted");
         }
-        if (!cut.passedOver().isEmpty()) {
-            String lines = Text.lines(cut.passedOver());
-            remarks.add(Character.toUpperCase(lines.charAt(0)) + lines.substring(1)
-                    + (cut.passedOver().size() == 1 ? " was" : " were")
-                    + " read well again in a later session, but no camera file is matched with that session, so the"
-                    + " earlier reading is used. Match the camera file if you want the later one.");
-        }
+        ChosenReadings.remark(cut.passedOver()).ifPresent(remarks::add);
         return remarks;
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
@@ -15,7 +16,6 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.reading.OptionalEars;
-import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
@@ -28,6 +28,7 @@ import org.bookholder.film.FilmOrder;
 import org.bookholder.film.picture.ClipStore;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
 
 /** Makes the film of a session from its cut and its footage. Confined to one thread. */
 public final class FilmService {
@@ -59,7 +60,7 @@ public final class FilmService {
      *     profile asks for what cannot be made, or there is no room; then nothing is left behind
      */
     public FilmResult make() throws ProblemException {
-        FilmPlace place = FilmPlace.of(request.place(), here);
+        LessonPlace place = LessonPlace.of(request.place(), here);
         Set<Integer> onlyNow =
                 request.leaveOut().isEmpty() ? Set.of() : FilmDecisions.leaveOut(place, request.leaveOut(), here);
         List<StoredSession> sessions = new ArrayList<>();
@@ -73,7 +74,7 @@ public final class FilmService {
         }
     }
 
-    private FilmResult make(FilmPlace place, List<StoredSession> sessions, Set<Integer> onlyNow)
+    private FilmResult make(LessonPlace place, List<StoredSession> sessions, Set<Integer> onlyNow)
             throws ProblemException {
         FilmPlanning planning = FilmPlanning.of(here, request, place, sessions, onlyNow, stop);
         Path session = sessions.get(sessions.size() - 1).folder().path();
@@ -181,14 +182,17 @@ public final class FilmService {
             return out;
         }
         Optional<Path> script = planning.script();
-        String name = script.isPresent()
-                ? CourseReader.nameOf(script.get())
-                : SessionFolders.plain(FileNames.plain(planning.lesson().title()));
+        String name = name(planning.lesson(), script);
         if (shelf.isPresent()) {
             return shelf.get().folder().resolve(name + DRAFT + "." + ending);
         }
         Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
         return exports.orElse(session.resolve(FOLDER)).resolve(name + "." + ending);
+    }
+
+    /** The lesson's name in its course; without its file, its title as delivery profiles take it. */
+    static String name(Script lesson, Optional<Path> script) {
+        return script.map(CourseReader::nameOf).orElseGet(() -> FileNames.ofTitle(FileNames.plain(lesson.title())));
     }
 
     private CheckReport check(Path film, FilmPlanning planning, List<String> remarks) throws ProblemException {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.ChosenReadings;
 import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.cutlist.Clip;
@@ -17,8 +17,6 @@ import org.bookholder.cutlist.CutRules;
 import org.bookholder.cutlist.Gap;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.FilmPlanner.Piece;
-import org.bookholder.follow.model.Attempt;
-import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
@@ -28,8 +26,7 @@ import org.bookholder.wording.Pickups;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The cut of a lesson over all its sessions: each line from the last session in which it was read clean, or else the last in
- * which it was read to its end. Of equally good readings, one that a camera shows goes first.
+ * The cut of a lesson over all its sessions, each line from the one that {@link ChosenReadings} names.
  *
  * @param pieces clips and gaps in the lesson's order, with the lesson's own line numbers
  * @param marked lines that are used though they were not read clean
@@ -40,14 +37,6 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
     private static final double SECONDS_A_WORD = 60 / 130.0;
 
     private static final int NOWHERE = -1;
-
-    /** How well a session has a line: tried, read to its end or clean. A camera that shows it counts less than such a step. */
-    private static final int TRIED = 1;
-
-    private static final int WHOLE = 2;
-
-    private static final int CLEAN = 4;
-    private static final int FILMED = 1;
 
     /**
      * A line that is used though it was not read clean.
@@ -91,9 +80,13 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
         List<Map<Integer, Integer>> numbers = sessions.stream()
                 .map(kept -> LessonLines.numbers(kept.state().script(), script))
                 .toList();
-        Set<Integer> passedOver = new TreeSet<>();
-        Map<Integer, Integer> chosen = chosen(sessions, numbers, sources, rules, passedOver);
-        passedOver.removeAll(leaveOut);
+        List<ChosenReadings.Reading> readings = new ArrayList<>();
+        for (int i = 0; i < sessions.size(); i++) {
+            boolean filmed = !sources.get(i).cameras().isEmpty();
+            readings.add(new ChosenReadings.Reading(sessions.get(i).state(), numbers.get(i), filmed));
+        }
+        ChosenReadings best = ChosenReadings.of(readings, rules);
+        Map<Integer, Integer> chosen = new HashMap<>(best.sessions());
         leaveOut.forEach(line -> chosen.put(line, NOWHERE));
         Map<Integer, Piece> byLine = new HashMap<>();
         List<Mark> marked = new ArrayList<>();
@@ -122,7 +115,12 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
                 .map(ScriptLine::number)
                 .flatMap(line -> Optional.ofNullable(byLine.get(line)).stream())
                 .toList();
-        return new LessonCut(pieces, marked, List.copyOf(passedOver));
+        return new LessonCut(
+                pieces,
+                marked,
+                best.passedOver().stream()
+                        .filter(line -> !leaveOut.contains(line))
+                        .toList());
     }
 
     /** A line that is new since the lesson was read, with about the time that it takes to say. */
@@ -132,46 +130,6 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
 
     private static boolean isFrom(int session, @Nullable Integer line, Map<Integer, Integer> chosen) {
         return line != null && chosen.getOrDefault(line, NOWHERE) == session;
-    }
-
-    /** The session of each line of the lesson: where there is nothing to use in any, the last that tried it has the gap. */
-    private static Map<Integer, Integer> chosen(
-            List<StoredSession> sessions,
-            List<Map<Integer, Integer>> numbers,
-            List<FilmPlanner.Sources> sources,
-            CutRules rules,
-            Set<Integer> passedOver) {
-        Map<Integer, Integer> chosen = new HashMap<>();
-        Map<Integer, Integer> merits = new HashMap<>();
-        for (int i = 0; i < sessions.size(); i++) {
-            boolean filmed = !sources.get(i).cameras().isEmpty();
-            for (LineNotes notes : sessions.get(i).state().lines().all()) {
-                Integer line = numbers.get(i).get(notes.line());
-                if (line == null) {
-                    continue;
-                }
-                int merit = merit(notes, filmed, rules);
-                int best = merits.getOrDefault(line, 0);
-                if (merit >= best) {
-                    merits.put(line, merit);
-                    chosen.put(line, i);
-                    passedOver.remove(line);
-                } else if (merit + FILMED == best && merit >= WHOLE && !filmed) {
-                    passedOver.add(line);
-                }
-            }
-        }
-        return chosen;
-    }
-
-    /** A clean reading goes before one that is not, filmed or not: the camera's file may still be matched. */
-    private static int merit(LineNotes notes, boolean filmed, CutRules rules) {
-        Optional<Attempt> use = CutPlanner.chosen(notes, rules);
-        if (use.isEmpty()) {
-            return notes.attempts().isEmpty() ? 0 : TRIED;
-        }
-        boolean clean = notes.kept() || use.get().outcome() == Outcome.CLEAN;
-        return (clean ? CLEAN : WHOLE) + (filmed ? FILMED : 0);
     }
 
     private static CutItem renumbered(CutItem item, Map<Integer, Integer> numbers) {

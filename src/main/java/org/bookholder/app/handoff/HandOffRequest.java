@@ -1,15 +1,20 @@
 package org.bookholder.app.handoff;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.files.FileNames;
 import org.bookholder.handoff.HandOffPart;
+import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
 
 /**
  * Contents and place of a hand-off.
  *
- * @param out folder for the files; empty for the usual folder in the session
+ * @param out folder for the files; empty for the usual folder in the session, or beside the sessions of a lesson
  * @param parts the kinds of files, in the order in which they are written
  * @param chosen whether the kinds were chosen individually; otherwise those that cannot be written are left out
  * @param rate frame rate; empty for the camera's
@@ -51,8 +56,23 @@ public record HandOffRequest(
         return session.resolve("handoff");
     }
 
+    /** The lesson's title; in a module its name in the course, as of its film, because lessons of two modules may have one title. */
+    static String name(Script script) {
+        Path source = Path.of(script.source());
+        Optional<Lesson> lesson = Files.exists(source) ? CourseReader.lessonOf(source) : Optional.empty();
+        return FileNames.ofTitle(lesson.filter(known -> known.module().isPresent())
+                .map(Lesson::name)
+                .orElse(script.title()));
+    }
+
     /** The folder for the files of a session. */
     public Path folder(Path session) {
         return out.orElseGet(() -> usualFolder(session));
+    }
+
+    /** The folder for the files of a lesson: beside its last session, unless another one was chosen. */
+    Path folder(Script lesson, List<Path> sessions) {
+        Path last = sessions.get(sessions.size() - 1).toAbsolutePath().normalize();
+        return out.orElseGet(() -> last.resolveSibling(name(lesson) + "-handoff"));
     }
 }

@@ -2,17 +2,14 @@ package org.bookholder.app.handoff;
 
 import java.io.FilterOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
-import org.bookholder.app.session.SessionFolders;
+import org.bookholder.app.session.ChosenReadings;
 import org.bookholder.app.session.StoredSession;
-import org.bookholder.course.CourseReader;
-import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
 import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.CutList;
@@ -33,13 +30,12 @@ import org.bookholder.handoff.timeline.Media;
 import org.bookholder.handoff.timeline.MediaList;
 import org.bookholder.handoff.timeline.Timeline;
 import org.bookholder.handoff.timeline.TimelineBuilder;
-import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.Timecode;
 
-/** Writes the hand-off of a session. */
+/** Writes the hand-off of a session, or of all sessions of a lesson. */
 public final class HandOffService {
     private final Environment here;
     private final HandOffRequest request;
@@ -56,27 +52,60 @@ public final class HandOffService {
      * What was written.
      *
      * @param summary the cut, in one line
+     * @param folder where the files are
      * @param files the files in order
      * @param remarks what is wrong with them, one line each
      * @param notes what else is worth knowing of them, one line each
      */
-    public record Written(String summary, List<Path> files, List<String> remarks, List<String> notes) {}
+    public record Written(String summary, Path folder, List<Path> files, List<String> remarks, List<String> notes) {}
 
     /** Writes the files of a session; if that fails, nothing is changed. */
     public Written write(Path session) throws ProblemException {
-        List<HandOffPart> parts = request.parts();
         try (StoredSession kept = StoredSession.open(here, session)) {
-            List<String> remarks = new ArrayList<>();
-            List<HandOffPart> possible = possible(parts, kept, remarks);
-            HandOff handOff = handOff(kept, possible, request.folder(session), remarks);
-            List<HandOffFile> files = new ArrayList<>();
-            possible.forEach(part -> part.files(handOff).forEach(file -> files.add(stoppable(file))));
-            List<Path> written = new HandOffWriter().write(request.folder(session), files, request.replace());
-            if (kept.state().takes().rolling()) {
-                remarks.add("the session is still running; this is how far it has come");
-            }
-            return new Written(summary(handOff), written, remarks, notes(handOff, possible));
+            return write(HandOffSource.of(kept), request.folder(session));
         }
+    }
+
+    /**
+     * Writes the files of a lesson as one hand-off; if that fails, nothing is changed.
+     *
+     * @param lesson the lesson, as it is now
+     * @param sessions the folders of its sessions, the oldest first, at least one
+     */
+    public Written write(Script lesson, List<Path> sessions) throws ProblemException {
+        List<StoredSession> open = new ArrayList<>();
+        try {
+            for (Path session : sessions) {
+                open.add(StoredSession.open(here, session));
+            }
+            return write(HandOffSource.of(lesson, open, rules()), request.folder(lesson, sessions));
+        } finally {
+            open.forEach(StoredSession::close);
+        }
+    }
+
+    private Written write(HandOffSource source, Path folder) throws ProblemException {
+        List<String> remarks = new ArrayList<>();
+        List<HandOffPart> possible = possible(request.parts(), source, remarks);
+        HandOff handOff = handOff(source, possible, folder, remarks);
+        List<HandOffFile> files = new ArrayList<>();
+        SessionsText joined = new SessionsText(handOff, source.parts());
+        if (!source.parts().isEmpty()) {
+            files.add(joined.file());
+        }
+        possible.forEach(part -> part.files(handOff).forEach(file -> files.add(stoppable(file))));
+        List<Path> written = new HandOffWriter().write(folder, files, request.replace());
+        if (source.rolling()) {
+            remarks.add("the session is still running; this is how far it has come");
+        }
+        ChosenReadings.remark(source.passedOver()).ifPresent(remarks::add);
+        List<String> notes = new ArrayList<>(joined.takes());
+        notes.addAll(notes(handOff, possible));
+        return new Written(summary(handOff), folder, written, remarks, notes);
+    }
+
+    private CutRules rules() {
+        return CutRules.defaults().withMisread(request.useMisread());
     }
 
     /** The same file; writing it ends if the hand-off is stopped. */
@@ -93,9 +122,9 @@ public final class HandOffService {
     }
 
     /** Leaves out what cannot be written: without recordings, everything else can still be handed off. */
-    private List<HandOffPart> possible(List<HandOffPart> parts, StoredSession kept, List<String> remarks) {
-        if (kept.recorded()) {
-            kept.silent().forEach(take -> remarks.add("take " + take + " has no sound that can be read"));
+    private List<HandOffPart> possible(List<HandOffPart> parts, HandOffSource source, List<String> remarks) {
+        if (source.recorded()) {
+            source.silent().forEach(take -> remarks.add("take " + take + " has no sound that can be read"));
             return parts;
         }
         if (request.chosen()) {
@@ -105,36 +134,27 @@ public final class HandOffService {
         return parts.stream().filter(part -> !part.needsSound()).toList();
     }
 
-    private HandOff handOff(StoredSession kept, List<HandOffPart> parts, Path out, List<String> remarks)
+    private HandOff handOff(HandOffSource source, List<HandOffPart> parts, Path out, List<String> remarks)
             throws ProblemException {
-        String name = name(kept.state().script());
-        List<PlacedFootage> footage = FootageNotes.read(kept.folder().path());
+        String name = HandOffRequest.name(source.state().script());
+        List<PlacedFootage> footage = source.footage();
         Timecode timecode = timecode(MediaList.usual(footage));
         remarks.addAll(FootageRemarks.of(footage, timecode));
         boolean takesToo = parts.stream().anyMatch(TakesPart.class::isInstance);
         List<Media> media = MediaList.of(
-                kept.state(),
+                source.state(),
                 timecode,
                 footage,
                 new MediaList.TakeFiles(
                         take -> takesToo
                                 ? out.toAbsolutePath().resolve(TakesPart.fileName(name, take))
-                                : kept.folder().takeFile(take).toAbsolutePath(),
+                                : source.files().apply(take).toAbsolutePath(),
                         // Only the takes of a hand-off carry the time of day.
                         takesToo ? Optional.of(here.zone()) : Optional.empty()));
-        TakeSound sound = stop.over(kept.sound());
-        CutList cut = CutPlanner.plan(kept.state(), CutRules.defaults().withMisread(request.useMisread()), sound);
+        TakeSound sound = stop.over(source.sound());
+        CutList cut = CutPlanner.plan(source.state(), rules(), sound);
         Timeline timeline = TimelineBuilder.build(cut, timecode, media, punchIn(footage));
-        return new HandOff(out, name, kept.state(), kept.events(), cut, timeline, media, sound, here.zone());
-    }
-
-    /** The lesson's title; in a module its name in the course, as of its film, because lessons of two modules may have one title. */
-    private static String name(Script script) {
-        Path source = Path.of(script.source());
-        Optional<Lesson> lesson = Files.exists(source) ? CourseReader.lessonOf(source) : Optional.empty();
-        return SessionFolders.plain(lesson.filter(known -> known.module().isPresent())
-                .map(Lesson::name)
-                .orElse(script.title()));
+        return new HandOff(out, name, source.state(), source.events(), cut, timeline, media, sound, here.zone());
     }
 
     private Timecode timecode(Timecode usual) throws ProblemException {

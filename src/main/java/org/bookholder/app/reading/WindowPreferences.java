@@ -9,7 +9,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
-import org.bookholder.app.session.SessionFolders;
+import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.SettingsFile;
 import org.bookholder.settings.SettingsText.Values;
@@ -38,7 +38,7 @@ public final class WindowPreferences {
     /** The settings for a script; its full path distinguishes it from others of the same name. */
     public static WindowPreferences of(Environment here, Path script) {
         Path full = script.toAbsolutePath().normalize();
-        String name = SessionFolders.plain(
+        String name = FileNames.ofTitle(
                 script.getFileName() == null ? "" : script.getFileName().toString());
         String file =
                 String.format(Locale.ROOT, "%s-%08x.txt", name, full.toString().hashCode());

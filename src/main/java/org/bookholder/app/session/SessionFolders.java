@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.files.FileNames;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 
@@ -25,7 +26,6 @@ import org.bookholder.problem.ProblemException;
 public final class SessionFolders {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmm", Locale.ROOT);
     private static final Pattern NAMED = Pattern.compile("\\d{4}-\\d\\d-\\d\\d-\\d{4}-");
-    private static final int MOST_CHARACTERS = 40;
 
     /** A session that began or ended longer ago counts as another day's. */
     private static final Duration TODAY = Duration.ofHours(12);
@@ -34,7 +34,7 @@ public final class SessionFolders {
 
     /** A new folder name under {@code parent}, made from the time and the lesson. */
     public static Path unused(Path parent, String title, Environment here) {
-        String name = DATE.format(here.clock().instant().atZone(here.zone())) + "-" + plain(title);
+        String name = DATE.format(here.clock().instant().atZone(here.zone())) + "-" + FileNames.ofTitle(title);
         Path place = parent.resolve(name);
         for (int i = 2; Files.exists(place); i++) {
             place = parent.resolve(name + "-" + i);
@@ -78,13 +78,5 @@ public final class SessionFolders {
 
     private static String name(Path folder) {
         return String.valueOf(folder.getFileName());
-    }
-
-    /** The title reduced to letters, digits and hyphens, which every file system accepts. */
-    public static String plain(String title) {
-        String plain = title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-        int end = Math.min(plain.length(), MOST_CHARACTERS);
-        String cut = plain.substring(0, end).replaceAll("^-+|-+$", "");
-        return cut.isEmpty() ? "lesson" : cut;
     }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
+import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
@@ -105,7 +106,7 @@ public final class TargetPaces {
 
     /** Where it is kept. */
     public SettingsFile file() {
-        String name = SessionFolders.plain(presenter) + ".txt";
+        String name = FileNames.ofTitle(presenter) + ".txt";
         return new SettingsFile(here.settings().resolve("presenters").resolve(name), "the presenter's settings");
     }
 

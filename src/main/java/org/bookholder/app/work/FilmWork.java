@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.bookholder.app.film.FilmPlace;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.film.FilmRequest;
 import org.bookholder.app.film.FilmResult;
 import org.bookholder.app.film.FilmService;
@@ -43,7 +43,7 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
                 new FilmPlanner.Wishes(request.on("title"), request.on("cameras")));
         return new Job(
                 "film", film.draft() ? "Draft" : "Film", Names.of(session), true, "no film was made", control -> {
-                    for (Path each : FilmPlace.of(session, place.here()).sessions()) {
+                    for (Path each : LessonPlace.of(session, place.here()).sessions()) {
                         place.settle(each, control);
                         if (!film.leaveOut().isEmpty()) {
                             // That is written into the session.

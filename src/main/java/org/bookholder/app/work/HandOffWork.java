@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.app.course.LessonSessions;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.handoff.HandOffChoices;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.app.handoff.HandOffService;
@@ -30,7 +30,7 @@ record HandOffWork(WorkPlace place) implements WorkList.Maker {
 
     @Override
     public Job job(WorkRequest request) throws ProblemException {
-        Path session = request.path("session", "a session");
+        Path session = request.path("session", "a session or a lesson");
         HandOffRequest choices = choices(request);
         return new Job(
                 "handoff",
@@ -39,8 +39,11 @@ record HandOffWork(WorkPlace place) implements WorkList.Maker {
                 true,
                 "no file of the hand-off was written or changed",
                 control -> {
-                    place.settle(session, control);
-                    return write(session, choices, control);
+                    LessonPlace sessions = LessonPlace.of(session, place.here());
+                    for (Path each : sessions.sessions()) {
+                        place.settle(each, control);
+                    }
+                    return write(sessions, choices, control);
                 });
     }
 
@@ -69,19 +72,19 @@ record HandOffWork(WorkPlace place) implements WorkList.Maker {
         return rate.isEmpty() ? Optional.empty() : Optional.of(HandOffChoices.rate(rate.get(), FORM));
     }
 
-    JobResult write(Path session, HandOffRequest choices, JobControl control) throws ProblemException {
-        HandOffService.Written written = new HandOffService(place.here(), choices, control.stop()).write(session);
+    JobResult write(LessonPlace sessions, HandOffRequest choices, JobControl control) throws ProblemException {
+        HandOffService.Written written = sessions.handOff(new HandOffService(place.here(), choices, control.stop()));
         List<Row> rows = new ArrayList<>();
         written.remarks().forEach(remark -> rows.add(Row.warning(remark)));
-        LessonSessions.handedOffAlone(session, place.here()).ifPresent(note -> rows.add(Row.warning(note)));
-        Path folder = choices.folder(session);
+        sessions.handedOffAlone(place.here()).ifPresent(note -> rows.add(Row.warning(note)));
         written.notes().forEach(note -> rows.add(Row.line(note)));
-        rows.add(Row.line("Files: " + folder));
-        List<Link> links = new ArrayList<>(place.link(session, "Hear and decide"));
-        links.add(new Link("Open the folder", folder.toString(), Link.Kind.FOLDER));
-        if (choices.out().isEmpty()) {
+        rows.add(Row.line("Files: " + written.folder()));
+        Path last = sessions.sessions().get(sessions.sessions().size() - 1);
+        List<Link> links = new ArrayList<>(place.link(last, "Hear and decide"));
+        links.add(new Link("Open the folder", written.folder().toString(), Link.Kind.FOLDER));
+        if (choices.out().isEmpty() && sessions.lesson().isEmpty()) {
             place.address()
-                    .apply(session)
+                    .apply(last)
                     .ifPresent(address -> written.files()
                             .forEach(file ->
                                     links.add(new Link(Names.of(file), address + query(file), Link.Kind.FILE))));

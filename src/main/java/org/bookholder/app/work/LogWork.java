@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FootageLogRequest;
 import org.bookholder.app.footage.FootageLogging;
@@ -56,7 +57,7 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
                 rows.addAll(list);
                 return new JobResult("What was followed so far is kept.", rows, place.link(session, "Hear and decide"));
             }
-            JobResult written = new HandOffWork(place).write(session, handOff, control);
+            JobResult written = new HandOffWork(place).write(LessonPlace.ofSession(session), handOff, control);
             rows.addAll(written.rows());
             rows.addAll(list);
             return new JobResult(written.said(), rows, written.links());

@@ -17,6 +17,7 @@ import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Finding.Grade;
@@ -30,6 +31,7 @@ import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.Cameras;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.Ffmpeg;
@@ -204,6 +206,17 @@ final class FilmServiceTest {
                         "Lines 1, 2, 3, 4 and 5 were read well again in a later session, but no camera file is matched"
                                 + " with that session, so the earlier reading is used. Match the camera file if you want"
                                 + " the later one.");
+    }
+
+    @Test
+    void aFilmWithoutItsScriptsFileIsNamedByTheTitleInAnyScript() throws ProblemException {
+        assertThat(FilmService.name(titled("\u041a\u043e\u043b\u0435\u0441\u043e"), Optional.empty()))
+                .isEqualTo("\u043a\u043e\u043b\u0435\u0441\u043e");
+        assertThat(FilmService.name(titled("\u00dcbung 1"), Optional.empty())).isEqualTo("ubung-1");
+    }
+
+    private static Script titled(String title) throws ProblemException {
+        return ScriptFile.parse("---\ntitle: " + title + "\n---\nOne line.\n", "lesson.md");
     }
 
     @Test

@@ -5,7 +5,7 @@ import { model } from './model.js';
 import { byId, count, el, size } from './words.js';
 
 const HEAD = 'What an editor needs of this session: the cut list, captions, the lines to pick up, a log of the takes, and the sound. '
-  + 'Other sessions of the lesson are handed off alone; a film joins them.';
+  + 'A lesson that was read in several sessions is handed off as one on the program\u2019s own page, under Hand-off.';
 
 const write = (replace) => act({ do: 'hand_off', replace });
 

@@ -12,20 +12,31 @@ const sessions = (home) => home.shelf.sessions.map((s) => [s.folder,
 const others = (home) => home.shelf.others.map(({ folder: path, name }) => [path, name]);
 
 const none = [['', 'No session has been recorded yet']];
-const session = (more, options = {}) => choice('session', 'Session', (home) => {
+const session = (more) => choice('session', 'Session', (home) => {
   const all = [...sessions(home), ...(more ? others(home) : [])];
   return all.length ? all : none;
-}, options);
+});
 
-/** Of the lesson that was read last, the session with the most lines that can be used. */
-function fullest(home) {
+const ofLesson = (home, number) => home.shelf.sessions.filter((s) => s.number === number);
+
+/** The lessons that were read in several sessions. */
+const inSeveral = (home) => home.shelf.lessons.filter((l) => ofLesson(home, l.number).length > 1);
+
+const lessonOrSession = choice('session', 'Lesson or session', (home) => {
+  const all = [
+    ...inSeveral(home).map((l) => [l.file, `${l.number} · ${l.title}, all ${ofLesson(home, l.number).length} sessions as one`]),
+    ...sessions(home)];
+  return all.length ? all : none;
+}, { first: lastRead });
+
+/** The lesson that was read last if it has several sessions, otherwise its session. */
+function lastRead(home) {
   const newest = home.shelf.sessions[0];
   if (!newest) return null;
-  const same = home.shelf.sessions.filter((s) => s.number === newest.number);
-  const best = same.reduce((most, s) => (s.usable > most.usable ? s : most), newest);
-  const lines = `${linesRead(best)}, ${best.usable} good as they are`;
-  if (best !== newest) return { value: best.folder, why: `Chosen because it has the most of this lesson: ${lines}; ${newest.usable} in the newest one.` };
-  return { value: best.folder, why: `Chosen because it is the newest${same.length > 1 ? ' and has the most of this lesson' : ''}: ${lines}.` };
+  const several = inSeveral(home).find((l) => l.number === newest.number);
+  return several
+    ? { value: several.file, why: 'Chosen because this lesson was read last, in several sessions: each line comes from the one in which it is clean.' }
+    : { value: newest.folder, why: `Chosen because it is the newest: ${linesRead(newest)}, ${newest.usable} good as they are.` };
 }
 
 const KINDS = [['pickups', 'lines to pick up'], ['log', 'log of the takes'], ['captions', 'captions'], ['edl', 'cut list (EDL)'],
@@ -41,7 +52,7 @@ const handOff = [
     { aside: true, more: 'Drop-frame is for 29.97 and 59.94 frames a second.' }),
   line('size', 'Size of the delivered picture', '1920x1080', { aside: true, more: 'It limits how far a picture is enlarged to hide a cut.' }),
   tick('misread', 'Fill a line that has no clean attempt with a misread one, instead of a gap', { aside: true }),
-  folder('out', 'Where the files go', 'the folder handoff in the session', { aside: true }),
+  folder('out', 'Where the files go', 'a folder in the session, or beside the sessions of a lesson', { aside: true }),
 ];
 
 export const ROOMS = {
@@ -49,7 +60,7 @@ export const ROOMS = {
     title: 'Hand-off',
     good: 'Writes what your editor needs: which attempt of each line to use and where it lies, captions, the lines to pick up, and sound.',
     button: 'Write the files',
-    fields: [session(false, { first: fullest }), tick('replace', 'Replace files that are there already'), ...handOff],
+    fields: [lessonOrSession, tick('replace', 'Replace files that are there already'), ...handOff],
   },
   match: {
     title: 'Match camera files',

@@ -1,25 +1,25 @@
-package org.bookholder.app.film;
+package org.bookholder.app.course;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.app.course.LessonSessions;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.handoff.HandOffService;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 
 /**
- * What a film is made of.
+ * A session, or all sessions of a lesson: what a film or a hand-off is made of.
  *
- * @param sessions the folders of its sessions, the oldest first, at least one
- * @param lesson the lesson as its file is now; empty if it is made of one session, as that was read
+ * @param sessions their folders, the oldest first, at least one
+ * @param lesson the lesson as its file is now; empty if it is one session, as that was read
  */
-public record FilmPlace(List<Path> sessions, Optional<Script> lesson) {
+public record LessonPlace(List<Path> sessions, Optional<Script> lesson) {
     /** Copies the list. */
-    public FilmPlace {
+    public LessonPlace {
         sessions = List.copyOf(sessions);
     }
 
@@ -28,9 +28,9 @@ public record FilmPlace(List<Path> sessions, Optional<Script> lesson) {
      *
      * @throws ProblemException if there is none
      */
-    public static FilmPlace of(Path place, Environment here) throws ProblemException {
+    public static LessonPlace of(Path place, Environment here) throws ProblemException {
         if (SessionFolder.isSession(place)) {
-            return new FilmPlace(List.of(place), Optional.empty());
+            return ofSession(place);
         }
         if (!Files.isRegularFile(place)) {
             throw new ProblemException(
@@ -47,6 +47,21 @@ public record FilmPlace(List<Path> sessions, Optional<Script> lesson) {
             throw new ProblemException(
                     "nothing was recorded of it yet", place.toString(), "read it first: bookholder read " + place);
         }
-        return new FilmPlace(sessions, Optional.of(found.lesson().script()));
+        return new LessonPlace(sessions, Optional.of(found.lesson().script()));
+    }
+
+    /** One session, as it was read. */
+    public static LessonPlace ofSession(Path session) {
+        return new LessonPlace(List.of(session), Optional.empty());
+    }
+
+    /** Hands it off. */
+    public HandOffService.Written handOff(HandOffService service) throws ProblemException {
+        return lesson.isPresent() ? service.write(lesson.get(), sessions) : service.write(sessions.get(0));
+    }
+
+    /** What whoever hands off one session should know of the lesson's others, one sentence; empty if there are none. */
+    public Optional<String> handedOffAlone(Environment here) {
+        return lesson.isPresent() ? Optional.empty() : LessonSessions.handedOffAlone(sessions.get(0), here);
     }
 }
