@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.ScriptFile;
@@ -48,7 +49,7 @@ final class LessonHandOffTest {
     private Path lesson;
     private Path first;
     private Path second;
-    private Map<String, Path> cameras = new HashMap<>();
+    private final Map<String, Path> cameras = new HashMap<>();
     private Environment here;
 
     @BeforeEach
@@ -78,7 +79,7 @@ final class LessonHandOffTest {
         Path list = file(handOff(), "noise-to-be-cut.edl");
         List<String[]> events = Files.readAllLines(list).stream()
                 .filter(line -> line.matches("\\d{3} .*"))
-                .map(line -> line.split("\\s+"))
+                .map(line -> line.split("\\s+", -1))
                 .toList();
         assertThat(events.stream().map(event -> event[1] + " " + event[2]))
                 .containsExactly("C0001 B", "C0001 B", "C0001_2 B", "C0001 B");
@@ -91,7 +92,9 @@ final class LessonHandOffTest {
             assertThat(frame(event[6])).as("record in").isEqualTo(at);
             at += frame(event[5]) - in;
             assertThat(frame(event[7])).as("record out").isEqualTo(at);
-            int shown = pictures.get(event[1]).numbers(in, in + 1, 1).get(0);
+            int shown = Objects.requireNonNull(pictures.get(event[1]))
+                    .numbers(in, in + 1, 1)
+                    .get(0);
             assertThat((double) shown)
                     .as("the picture of event %d, two frames before its first word (0101)", i + 1)
                     .isCloseTo(25 * (said[i][0] - 0.08 + said[i][1]), within(1.0));
@@ -200,11 +203,11 @@ final class LessonHandOffTest {
     /** One file of a camera that ran on from one session to the next. */
     @Test
     void aFileOfTwoSessionsIsOneReel() throws ProblemException, IOException {
-        FilmedReading.match(second, cameras.get("C0001"), FIRST, 0);
+        FilmedReading.match(second, Objects.requireNonNull(cameras.get("C0001")), FIRST, 0);
         Path list = file(handOff(), "noise-to-be-cut.edl");
         assertThat(Files.readAllLines(list).stream()
                         .filter(line -> line.matches("\\d{3} .*"))
-                        .map(line -> line.split("\\s+")[1]))
+                        .map(line -> line.split("\\s+", -1)[1]))
                 .containsExactly("C0001", "C0001", "C0001", "C0001");
     }
 
