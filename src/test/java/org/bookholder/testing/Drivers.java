@@ -40,8 +40,22 @@ final class Drivers {
 
     /** A browser that nobody else has. */
     static ChromeDriver take() {
-        ChromeDriver idle = IDLE.poll();
-        return idle == null ? start() : idle;
+        for (ChromeDriver idle = IDLE.poll(); idle != null; idle = IDLE.poll()) {
+            if (answers(idle)) {
+                return idle;
+            }
+        }
+        return start();
+    }
+
+    /** Whether a browser is still there; one that has come to an end meanwhile is given up. */
+    private static boolean answers(ChromeDriver driver) {
+        try {
+            return !driver.getWindowHandle().isEmpty();
+        } catch (WebDriverException gone) {
+            driver.quit();
+            return false;
+        }
     }
 
     /** Takes one back; one that cannot be made like a new one is ended. */
