@@ -53,7 +53,11 @@ final class CoarseSearch {
      * those others; empty if there is none.
      */
     List<Find> search(SoundTrack sound, SoundTrack other) {
-        List<Find> finds = best(sound, places(sound), other).stream()
+        return search(sound, other, 0, other.length());
+    }
+
+    private List<Find> search(SoundTrack sound, SoundTrack other, long from, long to) {
+        List<Find> finds = best(sound, places(sound), other, from, to).stream()
                 .filter(find -> find.height() >= HEIGHT)
                 .toList();
         Optional<Find> clearest = finds.stream()
@@ -66,12 +70,16 @@ final class CoarseSearch {
     /**
      * The same for a take that is so short that it may lie between the pieces of the film: pieces of the take are looked for in
      * the film. Empty for a longer one, in which a piece of the film lies whole.
+     *
+     * @param from the first sample of the film at which the take may begin; negative if it may begin before the film
+     * @param to the last one
      */
-    List<Find> searchShort(SoundTrack film, SoundTrack take) {
+    List<Find> searchShort(SoundTrack film, SoundTrack take, long from, long to) {
         if (take.length() >= 2 * stretch(film)) {
             return List.of();
         }
-        return search(take, film).stream()
+        long last = Math.min(film.length(), to + take.length());
+        return search(take, film, Math.max(0, from), last).stream()
                 .map(find -> new Find(Math.round(find.found()), find.at(), find.height()))
                 .toList();
     }
@@ -112,13 +120,13 @@ final class CoarseSearch {
     }
 
     /** Where each piece is found best; the take's spectra, which cost most, are made once for all pieces. */
-    private List<Find> best(SoundTrack film, List<Long> places, SoundTrack take) {
+    private List<Find> best(SoundTrack film, List<Long> places, SoundTrack take, long begin, long end) {
         List<float[]> pieces = places.stream()
                 .map(at -> correlator.spectrum(film.read(at, PIECE)))
                 .toList();
         @Nullable Find[] best = new Find[places.size()];
         // A piece that begins before the take is found where its end overlaps.
-        for (long from = -PIECE; from < take.length(); from += WINDOW - PIECE) {
+        for (long from = begin - PIECE; from < end; from += WINDOW - PIECE) {
             float[] whole = correlator.spectrum(take.read(from, WINDOW));
             for (int i = 0; i < best.length; i++) {
                 Peak peak = correlator.find(whole, pieces.get(i), 0, WINDOW - PIECE);

@@ -43,7 +43,7 @@ public final class FootageMatcher {
     private final DirectPathFinder direct = new DirectPathFinder(correlator);
 
     /**
-     * Finds a take.
+     * Finds a take by pieces of the file; a short one may lie between them.
      *
      * @param film the file's sound, from the file's first picture on
      * @param take the take's sound
@@ -53,7 +53,19 @@ public final class FootageMatcher {
      */
     public Optional<Placement> match(SoundTrack film, SoundTrack take, int number, StreamTime takeStart) {
         return believed(film, take, rough.search(film, take))
-                .or(() -> believed(film, take, rough.searchShort(film, take)))
+                .map(measured -> placement(film, take, number, takeStart, measured));
+    }
+
+    /**
+     * Finds a take that is short against the file by pieces of the take; empty for a longer one. The longer the part of the file
+     * in which it is looked for, the longer this lasts.
+     *
+     * @param from the first sample of the file at which the take may begin; negative if it may begin before the file
+     * @param to the last one
+     */
+    public Optional<Placement> matchShort(
+            SoundTrack film, SoundTrack take, int number, StreamTime takeStart, long from, long to) {
+        return believed(film, take, rough.searchShort(film, take, from, to))
                 .map(measured -> placement(film, take, number, takeStart, measured));
     }
 

@@ -15,7 +15,6 @@ import org.bookholder.app.environment.Progress;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.footage.Footage;
-import org.bookholder.footage.FootageMatcher;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
 import org.bookholder.footage.SoundTrack;
@@ -84,14 +83,14 @@ public final class FootageMatching {
     private static List<MissedTake> missed(PlacedFootage placed, TakeTracks takes) {
         Placement sure = placed.placements().get(0);
         Instant known = takes.tracks().stream()
-                .map(TakeTracks.Track::take)
+                .map(TakeSearch.Track::take)
                 .filter(take -> take.number() == sure.take())
                 .map(Take::when)
                 .findFirst()
                 .orElseThrow();
         double length = placed.footage().length().seconds();
         List<MissedTake> missed = new ArrayList<>();
-        for (TakeTracks.Track track : takes.tracks()) {
+        for (TakeSearch.Track track : takes.tracks()) {
             Take take = track.take();
             double seconds = take.end().since(take.start()).seconds();
             double about = (double) sure.start() / StreamTime.TICKS_PER_SECOND
@@ -124,22 +123,9 @@ public final class FootageMatching {
 
     private List<Placement> placements(Footage footage, OptionalInt channel, TakeTracks takes, DoubleConsumer reached)
             throws ProblemException {
-        List<Placement> placements = new ArrayList<>();
         try (StoredTrack film = stored(footage.file(), channel, stop)) {
-            FootageMatcher matcher = new FootageMatcher();
-            int compared = 0;
-            for (TakeTracks.Track take : takes.tracks()) {
-                compared++;
-                matcher.match(
-                                stop.over(film),
-                                take.sound(),
-                                take.take().number(),
-                                take.take().start())
-                        .ifPresent(placements::add);
-                reached.accept((double) compared / takes.tracks().size());
-            }
+            return new TakeSearch(stop.over(film), takes.tracks(), reached).placements();
         }
-        return placements;
     }
 
     private static StoredTrack stored(Path file, OptionalInt channel, Interruption stop) throws ProblemException {
@@ -152,16 +138,14 @@ public final class FootageMatching {
     }
 
     /** The sound of the takes, each in a temporary file. */
-    private record TakeTracks(List<Track> tracks) implements AutoCloseable {
-        private record Track(Take take, StoredTrack sound) {}
-
+    private record TakeTracks(List<TakeSearch.Track> tracks) implements AutoCloseable {
         static TakeTracks of(StoredSession kept, Interruption stop) throws ProblemException {
             TakeTracks all = new TakeTracks(new ArrayList<>());
             try {
                 for (Take take : kept.state().takes().all()) {
                     Path file = kept.folder().takeFile(take.number());
                     if (TakeFile.holdsSound(file)) {
-                        all.tracks.add(new Track(take, stored(file, OptionalInt.empty(), stop)));
+                        all.tracks.add(new TakeSearch.Track(take, stored(file, OptionalInt.empty(), stop)));
                     }
                 }
                 if (all.tracks.isEmpty()) {

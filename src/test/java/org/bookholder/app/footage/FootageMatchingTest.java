@@ -101,9 +101,43 @@ final class FootageMatchingTest {
                         "take 3 (1 s): not found in it; it is too short to be compared");
     }
 
+    /** Takes of a pickup round lie between the pieces of a long file that are compared. The session's clock was off by 40 s since take 1. */
+    @Test
+    void shortTakesAreLookedForWhereTheSessionsClockPutsThem() throws Exception {
+        int rate = 16_000;
+        int[] lengths = {70, 5, 6};
+        int[] places = {30, 361, 520};
+        Path session = folder.resolve("session");
+        short[] heard = new short[600 * rate];
+        try (SessionFolder open = SessionFolder.create(session, new SessionLocks())) {
+            open.journal().append(new SessionEvent.Opened(s(0), MORNING, "A lesson", "a.md", StoredExamples.script()));
+            int begin = 0;
+            for (int i = 0; i < lengths.length; i++) {
+                Instant when = MORNING.plusSeconds(places[i] - (i == 0 ? 0 : 40));
+                open.journal().append(rolled(i + 1, begin, when));
+                begin += lengths[i];
+                open.journal().append(cut(i + 1, begin, when.plusSeconds(lengths[i])));
+                short[] said = bursts(lengths[i] * rate, i);
+                Wav.write(session.resolve("take-00" + (i + 1) + ".wav"), rate, said);
+                System.arraycopy(said, 0, heard, places[i] * rate, said.length);
+            }
+        }
+        Path camera = Wav.write(folder.resolve("C0002.WAV"), rate, heard);
+        FileMatch match = new FootageMatching(StoredExamples.here(folder), progress -> {}, Interruption.NONE)
+                .match(session, List.of(camera), each -> {})
+                .get(0);
+        assertThat(match.placed().orElseThrow().placements())
+                .extracting(place -> Math.round(place.start() / 48.0))
+                .containsExactly(30_000L, 361_000L, 520_000L);
+    }
+
     /** Noise that comes and goes like syllables, always the same. */
     private static short[] bursts(int length) {
-        Random random = new Random(7);
+        return bursts(length, 7);
+    }
+
+    private static short[] bursts(int length, int seed) {
+        Random random = new Random(seed);
         short[] samples = new short[length];
         for (int i = 0; i < length; i++) {
             double loud = Math.max(0, Math.sin(i / 1700.0) + 0.7 * Math.sin(i / 5300.0));
