@@ -19,7 +19,7 @@ final class HandOffOutput {
             throws ProblemException {
         return InterruptibleCommand.run(terminal, INTERRUPTED, stop -> {
             print(written(here, request, place, stop), terminal);
-            place.handedOffAlone(here).ifPresent(terminal::warn);
+            place.leftOut(here).forEach(terminal::warn);
             return status;
         });
     }

@@ -30,7 +30,7 @@ public final class FileNames {
      * for the rest. Every file system takes it.
      */
     public static String ofTitle(String title) {
-        String plain = Normalizer.normalize(title, Normalizer.Form.NFC)
+        String plain = lettersOf(Normalizer.normalize(title, Normalizer.Form.NFC))
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", "-");
         int count = plain.codePointCount(0, plain.length());
@@ -42,13 +42,19 @@ public final class FileNames {
         return cut.isEmpty() ? "lesson" : cut;
     }
 
+    /** Without the marks that belong to no letter: those that make a picture of a sign, and any that stand alone. */
+    private static String lettersOf(String text) {
+        return text.replaceAll("[\\x{FE00}-\\x{FE0F}\\x{20D0}-\\x{20FF}]", "")
+                .replaceAll("(?<![\\p{L}\\p{M}])\\p{M}+", "");
+    }
+
     /**
      * A text reduced to letters, digits, - and _, with hyphens for the rest; Latin letters lose their accents, those of other
      * scripts stay as they are. May be empty.
      */
     public static String plain(String text) {
         String bare = Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("(\\p{IsLatin})\\p{M}+", "$1");
-        return Normalizer.normalize(bare, Normalizer.Form.NFC)
+        return lettersOf(Normalizer.normalize(bare, Normalizer.Form.NFC))
                 .replaceAll("[^" + LETTERS + "]+", "-")
                 .replaceAll("^-+|-+$", "");
     }

@@ -75,13 +75,18 @@ final class CoarseSearch {
      * @param to the last one
      */
     List<Find> searchShort(SoundTrack film, SoundTrack take, long from, long to) {
-        if (take.length() >= 2 * stretch(film)) {
+        if (!isShort(film, take)) {
             return List.of();
         }
         long last = Math.min(film.length(), to + take.length());
         return search(take, film, Math.max(0, from), last).stream()
                 .map(find -> new Find(Math.round(find.found()), find.at(), find.height()))
                 .toList();
+    }
+
+    /** Whether no piece of the film may lie whole in the take. */
+    static boolean isShort(SoundTrack film, SoundTrack take) {
+        return take.length() < 2 * stretch(film);
     }
 
     private static List<Find> agreeing(List<Find> finds, Find find) {

@@ -56,6 +56,11 @@ public final class FootageMatcher {
                 .map(measured -> placement(film, take, number, takeStart, measured));
     }
 
+    /** Whether a take is short against the file, so that it may lie between the pieces of it. */
+    public static boolean isShort(SoundTrack film, SoundTrack take) {
+        return CoarseSearch.isShort(film, take);
+    }
+
     /**
      * Finds a take that is short against the file by pieces of the take; empty for a longer one. The longer the part of the file
      * in which it is looked for, the longer this lasts.

@@ -1,9 +1,11 @@
 package org.bookholder.session;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.WordTime;
@@ -71,9 +73,22 @@ public record JoinedPart(SessionState own, Map<Integer, Integer> numbers, int ta
                 .toList();
     }
 
-    /** An aside follows the nearest line before it that the lesson still has. */
+    /**
+     * What was said besides the lesson's lines, in order of time; it follows the nearest line before it that the lesson still has.
+     * Attempts at lines that it has not any more are among it, so that no cut runs over them.
+     */
     List<Aside> asides() {
-        return own.lines().asides().stream()
+        Stream<Aside> gone = own.lines().all().stream()
+                .filter(notes -> !numbers.containsKey(notes.line()))
+                .flatMap(notes -> notes.attempts().stream())
+                .map(a -> new Aside(
+                        a.take(),
+                        a.start(),
+                        a.end(),
+                        own.script().lines().get(a.line() - 1).text(),
+                        a.line()));
+        return Stream.concat(own.lines().asides().stream(), gone)
+                .sorted(Comparator.comparing(Aside::start))
                 .map(a -> new Aside(take(a.take()), time(a.start()), time(a.end()), a.said(), lineAtOrBefore(a.line())))
                 .toList();
     }

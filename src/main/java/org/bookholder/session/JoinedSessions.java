@@ -100,18 +100,25 @@ public record JoinedSessions(SessionState state, List<JoinedPart> parts) {
         private List<LineNotes> lines() {
             List<Map<Integer, LineNotes>> read =
                     parts.stream().map(JoinedPart::lines).toList();
+            int last = read.stream()
+                    .flatMap(lines -> lines.values().stream())
+                    .filter(LineNotes::reached)
+                    .mapToInt(LineNotes::line)
+                    .max()
+                    .orElse(0);
             return lesson.lines().stream()
                     .map(ScriptLine::number)
-                    .map(line -> line(line, read))
+                    .map(line -> line(line, read, line < last))
                     .toList();
         }
 
-        private LineNotes line(int line, List<Map<Integer, LineNotes>> read) {
+        /** @param passed whether a later line was reached: one that no session has yet is to be read, then, and not still ahead */
+        private LineNotes line(int line, List<Map<Integer, LineNotes>> read, boolean passed) {
             List<LineNotes> all = read.stream()
                     .flatMap(lines -> Optional.ofNullable(lines.get(line)).stream())
                     .toList();
             if (all.isEmpty()) {
-                return LineNotes.unread(line);
+                return LineNotes.unread(line).reached(passed);
             }
             int use = chosen.getOrDefault(line, parts.size() - 1);
             LineNotes own = Optional.ofNullable(read.get(use).get(line)).orElse(LineNotes.unread(line));

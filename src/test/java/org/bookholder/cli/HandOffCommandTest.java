@@ -128,7 +128,7 @@ final class HandOffCommandTest {
         assertThat(program.out())
                 .startsWith("Cut: 4 clips, 0 gaps, ")
                 .contains("\nTake 2: take 1 of the session second, of 2026-01-06 09:00\n");
-        assertThat(course.resolve("sessions/noise-to-be-cut-handoff").toFile().list())
+        assertThat(course.resolve("sessions/second-handoff").toFile().list())
                 .containsExactlyInAnyOrder(
                         "noise-to-be-cut-sessions.txt",
                         "noise-to-be-cut.edl",

@@ -88,7 +88,7 @@ final class HomeHandOffTest {
                 .contains("Cut: ", "of the session 2026-09-10-0900-one-wheel", "Files: ")
                 .doesNotContain("one of them alone");
         browser.lookAtEverySize("home-handoff-lesson");
-        assertThat(session().resolveSibling("one-wheel-handoff"))
+        assertThat(session().resolveSibling("2026-09-10-0900-one-wheel-handoff"))
                 .isDirectoryContaining("glob:**/one-wheel.edl")
                 .isDirectoryContaining("glob:**/one-wheel-sessions.txt");
         assertThat(browser.errors()).isEmpty();

@@ -15,6 +15,10 @@ final class FileNamesOfTitlesTest {
         "\u8f66\u8f6e \u7b2c\u4e00\u8bfe, \u8f66\u8f6e-\u7b2c\u4e00\u8bfe",
         "\u092a\u0939\u093f\u092f\u093e, \u092a\u0939\u093f\u092f\u093e",
         "U\u0308bung, \u00fcbung",
+        "\u2764\ufe0f Welcome, welcome",
+        "\u2764\ufe0f, lesson",
+        "1\ufe0f\u20e3 Intro, 1-intro",
+        "\u0301 x, x",
         "???, lesson"
     })
     void lettersOfAllScriptsAreKept(String title, String name) {

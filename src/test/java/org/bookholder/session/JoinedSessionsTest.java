@@ -101,7 +101,9 @@ final class JoinedSessionsTest {
     /** The line after which it was said is not in the lesson any more. */
     @Test
     void anAsideFollowsTheLineBeforeIt() {
-        assertThat(joined(first(), second()).lines().asides()).containsExactly(new Aside(3, s(27.2), s(28), "well", 3));
+        assertThat(joined(first(), second()).lines().asides())
+                .containsExactly(
+                        new Aside(3, s(26), s(27), "Something else here.", 3), new Aside(3, s(27.2), s(28), "well", 3));
     }
 
     @Test
@@ -148,5 +150,35 @@ final class JoinedSessionsTest {
                         .filter(clip -> clip.firstLine() == 3)
                         .map(clip -> clip.in()))
                 .containsExactly(s(24.25));
+    }
+
+    /** Read in one go with a sentence between two lines that was taken out of the text since: no clip may run over it. */
+    @Test
+    void whatWasReadOfALineThatTheLessonHasNotAnyMoreIsNotUsed() throws ProblemException {
+        SessionState before = read(
+                Scripts.of("Spring comes early.", "Mind the dog.", "Buy a dozen frames."),
+                List.of(
+                        rolled(1, 0),
+                        settled(complete(1, 1, 1, 3, 1, 2)),
+                        settled(complete(1, 2, 2, 3, 2.2, 3.2)),
+                        settled(complete(1, 3, 3, 4, 3.4, 4.4)),
+                        cut(1, 6)));
+        SessionState joined = JoinedSessions.of(
+                        LESSON, List.of(before), List.of(Map.of(1, 1, 3, 2)), Map.of(1, 0, 2, 0))
+                .state();
+        assertThat(joined.lines().asides()).containsExactly(new Aside(1, s(2.2), s(3.2), "Mind the dog.", 1));
+        assertThat(CutPlanner.plan(joined, CutRules.defaults(), TakeSound.NONE).clips())
+                .allSatisfy(clip -> assertThat(clip.in().isBefore(s(2.7)) && s(2.7).isBefore(clip.out()))
+                        .isFalse())
+                .hasSize(2);
+    }
+
+    @Test
+    void aLineThatIsNewSinceTheLastSessionIsToBeReadIfALaterOneWasReached() {
+        SessionState late = read(LATE, List.of(rolled(1, 0), settled(complete(1, 1, 2, 3, 2, 3)), cut(1, 5)));
+        SessionState joined = JoinedSessions.of(LESSON, List.of(late), List.of(Map.of(1, 2, 2, 3)), Map.of(2, 0, 3, 0))
+                .state();
+        assertThat(joined.lines().notes(1).reached()).isTrue();
+        assertThat(pickups(joined)).contains(1).doesNotContain(4);
     }
 }

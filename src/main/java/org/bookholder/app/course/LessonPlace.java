@@ -16,11 +16,13 @@ import org.bookholder.script.model.Script;
  *
  * @param sessions their folders, the oldest first, at least one
  * @param lesson the lesson as its file is now; empty if it is one session, as that was read
+ * @param unreadable the reasons why sessions that may be of the lesson could not be read, one line each
  */
-public record LessonPlace(List<Path> sessions, Optional<Script> lesson) {
-    /** Copies the list. */
+public record LessonPlace(List<Path> sessions, Optional<Script> lesson, List<String> unreadable) {
+    /** Copies the lists. */
     public LessonPlace {
         sessions = List.copyOf(sessions);
+        unreadable = List.copyOf(unreadable);
     }
 
     /**
@@ -47,12 +49,12 @@ public record LessonPlace(List<Path> sessions, Optional<Script> lesson) {
             throw new ProblemException(
                     "nothing was recorded of it yet", place.toString(), "read it first: bookholder read " + place);
         }
-        return new LessonPlace(sessions, Optional.of(found.lesson().script()));
+        return new LessonPlace(sessions, Optional.of(found.lesson().script()), found.unreadable());
     }
 
     /** One session, as it was read. */
     public static LessonPlace ofSession(Path session) {
-        return new LessonPlace(List.of(session), Optional.empty());
+        return new LessonPlace(List.of(session), Optional.empty(), List.of());
     }
 
     /** Hands it off. */
@@ -60,8 +62,17 @@ public record LessonPlace(List<Path> sessions, Optional<Script> lesson) {
         return lesson.isPresent() ? service.write(lesson.get(), sessions) : service.write(sessions.get(0));
     }
 
-    /** What whoever hands off one session should know of the lesson's others, one sentence; empty if there are none. */
-    public Optional<String> handedOffAlone(Environment here) {
-        return lesson.isPresent() ? Optional.empty() : LessonSessions.handedOffAlone(sessions.get(0), here);
+    /** What is to be known of sessions that are not in it, one sentence each: others of the lesson, and those that cannot be read. */
+    public List<String> leftOut(Environment here) {
+        return lesson.isPresent()
+                ? unreadableSaid()
+                : LessonSessions.handedOffAlone(sessions.get(0), here).stream().toList();
+    }
+
+    /** What is to be known of sessions that cannot be read, one sentence each. */
+    public List<String> unreadableSaid() {
+        return unreadable.stream()
+                .map(why -> "A session that may be of this lesson is left out, as it cannot be read: " + why)
+                .toList();
     }
 }

@@ -19,11 +19,13 @@ import org.bookholder.problem.ProblemException;
  * @param course the course that has it
  * @param lesson the lesson, as its file is now
  * @param sessions its sessions, the oldest first; none if nothing was recorded
+ * @param unreadable the reasons why sessions, of this lesson or of another, could not be read, one line each
  */
-public record LessonSessions(Course course, Lesson lesson, List<RecordedSession> sessions) {
-    /** Copies the list. */
+public record LessonSessions(Course course, Lesson lesson, List<RecordedSession> sessions, List<String> unreadable) {
+    /** Copies the lists. */
     public LessonSessions {
         sessions = List.copyOf(sessions);
+        unreadable = List.copyOf(unreadable);
     }
 
     /** What whoever hands off a session should know of the lesson's other sessions, one sentence; empty if there are none. */
@@ -58,13 +60,10 @@ public record LessonSessions(Course course, Lesson lesson, List<RecordedSession>
         if (lesson.isEmpty()) {
             return Optional.empty();
         }
-        List<RecordedSession> sessions =
-                CourseSessions.of(course.lessons(), course.sessions(), here)
-                        .byLesson()
-                        .getOrDefault(lesson.get(), List.of())
-                        .stream()
-                        .sorted(Comparator.comparing(RecordedSession::began))
-                        .toList();
-        return Optional.of(new LessonSessions(course, lesson.get(), sessions));
+        CourseSessions all = CourseSessions.of(course.lessons(), course.sessions(), here);
+        List<RecordedSession> sessions = all.byLesson().getOrDefault(lesson.get(), List.of()).stream()
+                .sorted(Comparator.comparing(RecordedSession::began))
+                .toList();
+        return Optional.of(new LessonSessions(course, lesson.get(), sessions, all.unreadable()));
     }
 }

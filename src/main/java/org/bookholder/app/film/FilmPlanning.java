@@ -101,6 +101,7 @@ record FilmPlanning(
         leftOut.addAll(onlyNow);
         LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
         List<String> remarks = remarks(onlyNow, cut);
+        remarks.addAll(place.unreadableSaid());
         FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
         FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;
         PunchIn framing = framing(rules, pictures, goesOut);

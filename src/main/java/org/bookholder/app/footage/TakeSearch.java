@@ -72,6 +72,7 @@ final class TakeSearch {
     /** The first of the short takes that is found, the longest first, as they are the most certain. */
     private Optional<Placement> anywhere(List<Track> left) {
         List<Track> longest = left.stream()
+                .filter(track -> FootageMatcher.isShort(film, track.sound()))
                 .sorted(Comparator.comparingLong((Track track) -> track.sound().length())
                         .reversed())
                 .toList();

@@ -70,9 +70,12 @@ public record HandOffRequest(
         return out.orElseGet(() -> usualFolder(session));
     }
 
-    /** The folder for the files of a lesson: beside its last session, unless another one was chosen. */
+    /**
+     * The folder for the files of a lesson: beside its last session and named like that, as two lessons may have one title, unless
+     * another one was chosen.
+     */
     Path folder(Script lesson, List<Path> sessions) {
         Path last = sessions.get(sessions.size() - 1).toAbsolutePath().normalize();
-        return out.orElseGet(() -> last.resolveSibling(name(lesson) + "-handoff"));
+        return out.orElseGet(() -> last.resolveSibling(last.getFileName() + "-handoff"));
     }
 }

@@ -76,13 +76,16 @@ public record ChosenReadings(Map<Integer, Integer> sessions, List<Integer> passe
         return new ChosenReadings(chosen, List.copyOf(passedOver));
     }
 
-    /** A clean reading goes before one that is not, filmed or not: the camera's file may still be matched. */
+    /**
+     * A clean reading goes before one that is not, or that somebody wants recorded again, filmed or not: the camera's file may still be
+     * matched.
+     */
     private static int merit(LineNotes notes, boolean filmed, CutRules rules) {
         Optional<Attempt> use = CutPlanner.chosen(notes, rules);
         if (use.isEmpty()) {
             return notes.attempts().isEmpty() ? 0 : TRIED;
         }
-        boolean clean = notes.kept() || use.get().outcome() == Outcome.CLEAN;
+        boolean clean = notes.kept() || (use.get().outcome() == Outcome.CLEAN && !notes.pickup());
         return (clean ? CLEAN : WHOLE) + (filmed ? FILMED : 0);
     }
 

@@ -76,7 +76,7 @@ record HandOffWork(WorkPlace place) implements WorkList.Maker {
         HandOffService.Written written = sessions.handOff(new HandOffService(place.here(), choices, control.stop()));
         List<Row> rows = new ArrayList<>();
         written.remarks().forEach(remark -> rows.add(Row.warning(remark)));
-        sessions.handedOffAlone(place.here()).ifPresent(note -> rows.add(Row.warning(note)));
+        sessions.leftOut(place.here()).forEach(note -> rows.add(Row.warning(note)));
         written.notes().forEach(note -> rows.add(Row.line(note)));
         rows.add(Row.line("Files: " + written.folder()));
         Path last = sessions.sessions().get(sessions.sessions().size() - 1);

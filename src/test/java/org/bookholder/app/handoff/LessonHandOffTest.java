@@ -138,7 +138,7 @@ final class LessonHandOffTest {
     @Test
     void oneLogOnePickupListAndTheCaptionsOfTheJoinedCut() throws ProblemException, IOException {
         HandOffService.Written written = handOff();
-        assertThat(written.folder()).isEqualTo(folder.resolve("course/sessions/noise-to-be-cut-handoff"));
+        assertThat(written.folder()).isEqualTo(folder.resolve("course/sessions/second-handoff"));
         assertThat(written.summary()).startsWith("4 clips, 0 gaps, ");
         assertThat(written.remarks()).isEmpty();
         assertThat(Files.readAllLines(file(written, "noise-to-be-cut-pickups.csv")))
@@ -216,7 +216,8 @@ final class LessonHandOffTest {
         Files.writeString(lesson, FilmedReading.TEXT.replace("One is the first line.", "This is new here today."));
         HandOffService.Written written = handOff();
         assertThat(written.summary()).contains("1 gap (line 1)");
-        assertThat(file(written, "noise-to-be-cut.edl")).content().contains("pickup, line 1, not read yet");
+        assertThat(file(written, "noise-to-be-cut.edl")).content().contains("pickup, line 1, skipped: not read");
+        assertThat(file(written, "noise-to-be-cut-pickups.csv")).content().contains("This is new here today.");
         assertThat(file(written, "noise-to-be-cut-sessions.txt"))
                 .content()
                 .contains("because the lesson has another text there now: line 1 of that session");
