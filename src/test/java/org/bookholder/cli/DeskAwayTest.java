@@ -102,18 +102,20 @@ final class DeskAwayTest {
     /** A browser makes six connections to one server at most (from memory; RFC 9112, section 9.4, asks for some limit). */
     @Test
     void worksWithMoreTabsThanABrowserHasConnections() {
-        LiveDesk.show(browser, desk.address());
-        for (int tab = 2; tab <= 10; tab++) {
-            browser.openTab(desk.address());
-            browser.until(LiveDesk.ROLLING);
+        try (Browser tabs = Browser.withTabs()) {
+            LiveDesk.show(tabs, desk.address());
+            for (int tab = 2; tab <= 10; tab++) {
+                tabs.openTab(desk.address());
+                tabs.until(LiveDesk.ROLLING);
+            }
+            tabs.press("p");
+            tabs.until("deskState.model.notes.length === 1");
+            tabs.firstTab();
+            tabs.until("deskState.model.notes.length === 1");
+            assertThat(tabs.text("#link")).isEmpty();
+            // The other tabs are hidden.
+            LiveDesk.until(() -> desk.listening() == 1);
         }
-        browser.press("p");
-        browser.until("deskState.model.notes.length === 1");
-        browser.firstTab();
-        browser.until("deskState.model.notes.length === 1");
-        assertThat(browser.text("#link")).isEmpty();
-        // The other tabs are hidden.
-        LiveDesk.until(() -> desk.listening() == 1);
     }
 
     /** As a browser says it that keeps a page for the way back. */

@@ -44,11 +44,22 @@ public final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final ChromeDriver driver;
+    private final boolean shared;
 
     public Browser() {
-        driver = Drivers.take();
+        this(Drivers.take(), true);
+    }
+
+    private Browser(ChromeDriver driver, boolean shared) {
+        this.driver = driver;
+        this.shared = shared;
         // A person, too, waits for a button to be there before pressing it.
         driver.manage().timeouts().scriptTimeout(PATIENCE).implicitlyWait(PATIENCE);
+    }
+
+    /** One in which a tab is hidden while another one covers it. It is slower, and for one test alone. */
+    public static Browser withTabs() {
+        return new Browser(Drivers.startWithFrame(), false);
     }
 
     /** Skips a test where there is no browser. */
@@ -351,6 +362,10 @@ public final class Browser implements AutoCloseable {
 
     @Override
     public void close() {
-        Drivers.giveBack(driver);
+        if (shared) {
+            Drivers.giveBack(driver);
+        } else {
+            driver.quit();
+        }
     }
 }

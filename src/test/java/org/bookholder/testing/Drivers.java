@@ -27,6 +27,8 @@ final class Drivers {
      */
     static final Path CHROMIUM = Path.of("/usr/lib/chromium/chromium-headless-shell");
 
+    private static final Path WITH_FRAME = Path.of("/usr/bin/chromium");
+
     private static final Deque<ChromeDriver> IDLE = new ConcurrentLinkedDeque<>();
 
     /** Held, so that its level stays: Selenium warns at each start that Debian's Chromium is newer than itself. */
@@ -82,10 +84,19 @@ final class Drivers {
     }
 
     private static ChromeDriver start() {
+        return start(CHROMIUM, "--headless");
+    }
+
+    /** One as people have it, with a frame that nobody sees: only there does a tab that covers another one hide it. */
+    static ChromeDriver startWithFrame() {
+        return start(WITH_FRAME, "--headless=new");
+    }
+
+    private static ChromeDriver start(Path program, String unseen) {
         ChromeOptions options = new ChromeOptions();
-        options.setBinary(CHROMIUM.toFile());
+        options.setBinary(program.toFile());
         options.addArguments(
-                "--headless",
+                unseen,
                 "--no-sandbox",
                 "--disable-gpu",
                 "--disable-dev-shm-usage",
