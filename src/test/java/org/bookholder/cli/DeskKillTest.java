@@ -56,8 +56,7 @@ final class DeskKillTest {
                 browser.open(address(child));
                 browser.until("window.deskState && deskState.model.at?.now > " + FIRST_LINES);
                 browser.until("deskState.model.at.line > 1");
-                browser.press("p");
-                browser.until("deskState.model.notes.length === 1");
+                mark(browser);
                 child.kill();
                 assertSaysThatTheConnectionIsLost(browser);
                 before = attempts(browser);
@@ -80,6 +79,13 @@ final class DeskKillTest {
         }
     }
 
+    /** Marks the line, and waits for the mark and for the answer: without that the page sends it once more, to the next program. */
+    private static void mark(Browser browser) {
+        browser.press("p");
+        browser.until("deskState.model.notes.length === 1");
+        browser.until("performance.getEntriesByType('resource').some((entry) => entry.name.endsWith('/act'))");
+    }
+
     /** Without naming the session: the same command goes on with it, and so does the page, in mid-take and between takes. */
     @Test
     void theSameCommandAndThePageGoOnWithASessionThatWasKilled() throws IOException, InterruptedException {
@@ -91,8 +97,7 @@ final class DeskKillTest {
             try (ChildJvm child = readUnheard("hub.md")) {
                 browser.open(address(child));
                 browser.until("window.deskState && deskState.model.at?.rolling");
-                browser.press("p");
-                browser.until("deskState.model.notes.length === 1");
+                mark(browser);
                 child.kill();
                 assertSaysThatTheConnectionIsLost(browser);
             }
