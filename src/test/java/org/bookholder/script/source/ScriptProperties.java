@@ -37,8 +37,10 @@ final class ScriptProperties {
 
     @Property(tries = 300)
     void nothingIsLostFromPlainText(@ForAll("signs") String text) {
-        // speakers' names are shown once, brackets of directions never
-        String body = "a" + text.replace('[', '(').replaceAll(":(?=\\s|$)", ";");
+        // speakers' names are shown once, brackets of directions never, nor what clings to a picture without a letter
+        // between them
+        String body = "a"
+                + text.replace('[', '(').replaceAll(":(?=\\s|$)", ";").replaceAll("(?<=🎉)(?=\\S)|(?<=\\S)(?=🎉)", " ");
         parse(body, Format.PLAIN_TEXT).ifPresent(script -> {
             StringBuilder written = new StringBuilder();
             script.elements()
