@@ -75,7 +75,7 @@ public record JoinedPart(SessionState own, Map<Integer, Integer> numbers, int ta
 
     /**
      * What was said besides the lesson's lines, in order of time; it follows the nearest line before it that the lesson still has.
-     * Attempts at lines that it has not any more are among it, so that no cut runs over them.
+     * Attempts at lines that it no longer has are among it, so that no cut runs over them.
      */
     List<Aside> asides() {
         Stream<Aside> gone = own.lines().all().stream()

@@ -1,8 +1,6 @@
 package org.bookholder.app.footage;
 
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +23,6 @@ import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Take;
-import org.bookholder.timing.StreamTime;
 
 /** Finds the place of camera and recorder files in a stored session by their sound, and saves it in the session. */
 public final class FootageMatching {
@@ -82,19 +79,12 @@ public final class FootageMatching {
     /** The takes not found in a file whose middle lies in it by the session's clock, set by the first take that was found. */
     private static List<MissedTake> missed(PlacedFootage placed, TakeTracks takes) {
         Placement sure = placed.placements().get(0);
-        Instant known = takes.tracks().stream()
-                .map(TakeSearch.Track::take)
-                .filter(take -> take.number() == sure.take())
-                .map(Take::when)
-                .findFirst()
-                .orElseThrow();
         double length = placed.footage().length().seconds();
         List<MissedTake> missed = new ArrayList<>();
         for (TakeSearch.Track track : takes.tracks()) {
             Take take = track.take();
             double seconds = take.end().since(take.start()).seconds();
-            double about = (double) sure.start() / StreamTime.TICKS_PER_SECOND
-                    + Duration.between(known, take.when()).toMillis() / 1000.0;
+            double about = TakeSearch.expected(sure, takes.tracks(), take);
             double middle = about + seconds / 2;
             boolean found = placed.placements().stream().anyMatch(place -> place.take() == take.number());
             if (!found && middle > 0 && middle < length) {

@@ -89,15 +89,25 @@ final class TakeSearch {
         return Optional.empty();
     }
 
-    private Optional<Placement> near(Placement known, Track track) {
-        Take take = track.take();
+    /**
+     * Where a take should begin in the file by the session's clock, in seconds from its beginning.
+     *
+     * @param known the place of another one
+     * @param tracks all takes, that one among them
+     */
+    static double expected(Placement known, List<Track> tracks, Take take) {
         Take other = tracks.stream()
                 .map(Track::take)
                 .filter(one -> one.number() == known.take())
                 .findFirst()
                 .orElseThrow();
-        double begin = (double) known.start() / StreamTime.TICKS_PER_SECOND
+        return (double) known.start() / StreamTime.TICKS_PER_SECOND
                 + Duration.between(other.when(), take.when()).toMillis() / 1000.0;
+    }
+
+    private Optional<Placement> near(Placement known, Track track) {
+        Take take = track.take();
+        double begin = expected(known, tracks, take);
         long from = (long) ((begin - ASTRAY.toSeconds()) * SoundTrack.RATE);
         long to = (long) ((begin + ASTRAY.toSeconds()) * SoundTrack.RATE);
         return to < 0 || from > film.length()

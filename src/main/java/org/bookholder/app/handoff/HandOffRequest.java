@@ -74,7 +74,7 @@ public record HandOffRequest(
      * The folder for the files of a lesson: beside its last session and named like that, as two lessons may have one title, unless
      * another one was chosen.
      */
-    Path folder(Script lesson, List<Path> sessions) {
+    Path folder(List<Path> sessions) {
         Path last = sessions.get(sessions.size() - 1).toAbsolutePath().normalize();
         return out.orElseGet(() -> last.resolveSibling(last.getFileName() + "-handoff"));
     }

@@ -78,7 +78,7 @@ public final class HandOffService {
             for (Path session : sessions) {
                 open.add(StoredSession.open(here, session));
             }
-            return write(HandOffSource.of(lesson, open, rules()), request.folder(lesson, sessions));
+            return write(HandOffSource.of(lesson, open, rules()), request.folder(sessions));
         } finally {
             open.forEach(StoredSession::close);
         }

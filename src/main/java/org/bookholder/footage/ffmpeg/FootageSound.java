@@ -2,6 +2,7 @@ package org.bookholder.footage.ffmpeg;
 
 import java.nio.ShortBuffer;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.bookholder.problem.ProblemException;
@@ -60,11 +61,7 @@ public final class FootageSound implements AutoCloseable {
      * @throws ProblemException if it has none, or none that FFmpeg can decode
      */
     public static FootageSound openVoice(Path path, int rate) throws ProblemException {
-        int channels;
-        try (FootageSound all = open(path, rate)) {
-            channels = all.stream.codecpar().ch_layout().nb_channels();
-        }
-        return open(path, rate, VoiceChannel.of(path, channels));
+        return open(path, rate, VoiceChannel.of(path));
     }
 
     /**
@@ -114,6 +111,11 @@ public final class FootageSound implements AutoCloseable {
         return first.start_time() == avutil.AV_NOPTS_VALUE
                 ? 0
                 : FootageFile.ticks(first.start_time(), first.time_base());
+    }
+
+    /** How many channels the file has. */
+    int channels() {
+        return stream.codecpar().ch_layout().nb_channels();
     }
 
     /** Samples a second. */
@@ -207,6 +209,13 @@ public final class FootageSound implements AutoCloseable {
 
         private Seam() {}
 
+        /** Samples, and more behind them. */
+        static short[] append(short[] samples, short[] more) {
+            short[] all = Arrays.copyOf(samples, samples.length + more.length);
+            System.arraycopy(more, 0, all, samples.length, more.length);
+            return all;
+        }
+
         /** The samples from number {@code next} on, if {@code samples} begin with number {@code due}. */
         static short[] join(long next, long due, short[] samples, int rate) {
             long late = due - next;
@@ -220,7 +229,7 @@ public final class FootageSound implements AutoCloseable {
                 return filled;
             }
             int cut = (int) Math.min(samples.length, -late);
-            return java.util.Arrays.copyOfRange(samples, cut, samples.length);
+            return Arrays.copyOfRange(samples, cut, samples.length);
         }
     }
 }

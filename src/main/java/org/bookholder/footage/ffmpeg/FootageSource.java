@@ -3,7 +3,6 @@ package org.bookholder.footage.ffmpeg;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.bookholder.footage.Footage;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
@@ -40,9 +39,7 @@ public final class FootageSource implements AudioSource {
      * @throws ProblemException if it has none that can be decoded
      */
     public static FootageSource open(WholeRecording recording) throws ProblemException {
-        Footage first = recording.parts().get(0);
-        OptionalInt channel = VoiceChannel.of(
-                first.file(), first.sound().map(Footage.Sound::channels).orElse(1));
+        OptionalInt channel = VoiceChannel.of(recording.parts().get(0).file());
         return new FootageSource(recording, new JoinedSound(recording, RATE, channel));
     }
 

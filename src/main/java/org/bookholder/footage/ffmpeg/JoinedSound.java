@@ -76,11 +76,7 @@ final class JoinedSound implements AutoCloseable {
         while (!ended && beyond.length < rate) {
             Optional<short[]> more = sound.read();
             ended = more.isEmpty();
-            more.ifPresent(samples -> {
-                int before = beyond.length;
-                beyond = Arrays.copyOf(beyond, before + samples.length);
-                System.arraycopy(samples, 0, beyond, before, samples.length);
-            });
+            more.ifPresent(samples -> beyond = FootageSound.Seam.append(beyond, samples));
         }
         FootageSound following = open(part + 1);
         sound.close();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.RecordingJoiner;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.sound.Decibels;
 
 /**
  * Compares the sound at the end of one file with that at the beginning of another, by its level. That can only speak against them:
@@ -53,13 +54,13 @@ public final class SoundBorder implements RecordingJoiner.Border {
         return reversed;
     }
 
-    /** In dB. */
+    /** In dB, against any level that is the same for all. */
     private static double level(short[] samples) {
         double squares = 0;
         for (int i = 0; i < NEAREST; i++) {
             squares += (double) samples[i] * samples[i];
         }
-        return 10 * Math.log10(squares / NEAREST);
+        return Decibels.ofPower(squares / NEAREST);
     }
 
     private static short[] beginning(Path path) throws ProblemException {
@@ -67,7 +68,7 @@ public final class SoundBorder implements RecordingJoiner.Border {
         try (FootageSound sound = FootageSound.open(path, RATE)) {
             Optional<short[]> next = sound.read();
             while (next.isPresent() && samples.length < EDGE) {
-                samples = joined(samples, next.get());
+                samples = FootageSound.Seam.append(samples, next.get());
                 next = sound.read();
             }
         }
@@ -78,16 +79,10 @@ public final class SoundBorder implements RecordingJoiner.Border {
         short[] samples = new short[0];
         try (FootageSound sound = FootageSound.openEnd(path, RATE)) {
             for (Optional<short[]> next = sound.read(); next.isPresent(); next = sound.read()) {
-                short[] all = joined(samples, next.get());
+                short[] all = FootageSound.Seam.append(samples, next.get());
                 samples = Arrays.copyOfRange(all, Math.max(0, all.length - EDGE), all.length);
             }
         }
         return samples;
-    }
-
-    private static short[] joined(short[] samples, short[] more) {
-        short[] all = Arrays.copyOf(samples, samples.length + more.length);
-        System.arraycopy(more, 0, all, samples.length, more.length);
-        return all;
     }
 }

@@ -39,19 +39,26 @@ final class VoiceChannel {
     /**
      * The channel to follow, from 0; empty for the mix of all.
      *
-     * @param channels how many there are
-     * @throws ProblemException if the sound can't be decoded
+     * @throws ProblemException if there is no sound, or it can't be decoded
      */
-    static OptionalInt of(Path file, int channels) throws ProblemException {
-        if (channels < 2) {
-            return OptionalInt.empty();
+    static OptionalInt of(Path file) throws ProblemException {
+        int channels;
+        Voice mix;
+        try (FootageSound all = FootageSound.open(file, RATE)) {
+            channels = all.channels();
+            if (channels < 2) {
+                return OptionalInt.empty();
+            }
+            mix = voice(all);
         }
-        Voice mix = voice(file, OptionalInt.empty());
         OptionalInt best = OptionalInt.empty();
         Voice clearest = mix;
         double share = 20 * Math.log10(channels);
         for (int channel = 0; channel < channels; channel++) {
-            Voice one = voice(file, OptionalInt.of(channel));
+            Voice one;
+            try (FootageSound alone = FootageSound.open(file, RATE, OptionalInt.of(channel))) {
+                one = voice(alone);
+            }
             boolean cancelled = mix.loud < one.loud - share - CANCELLED;
             boolean clearer = mix.range < GOOD_ENOUGH && one.range > mix.range + CLEARER;
             if (one.loud > SOFTEST && (cancelled || clearer) && (best.isEmpty() || one.range > clearest.range)) {
@@ -62,24 +69,22 @@ final class VoiceChannel {
         return best;
     }
 
-    private static Voice voice(Path file, OptionalInt channel) throws ProblemException {
+    private static Voice voice(FootageSound sound) throws ProblemException {
         double[] levels = new double[SECONDS * RATE / FRAME];
         int count = 0;
         double sum = 0;
         int inFrame = 0;
-        try (FootageSound sound = FootageSound.open(file, RATE, channel)) {
-            Optional<short[]> piece = sound.read();
-            while (piece.isPresent() && count < levels.length) {
-                for (short sample : piece.get()) {
-                    sum += sample * sample / 1_073_741_824.0;
-                    if (++inFrame == FRAME && count < levels.length) {
-                        levels[count++] = Decibels.ofPower(sum / FRAME);
-                        sum = 0;
-                        inFrame = 0;
-                    }
+        Optional<short[]> piece = sound.read();
+        while (piece.isPresent() && count < levels.length) {
+            for (short sample : piece.get()) {
+                sum += sample * sample / 1_073_741_824.0;
+                if (++inFrame == FRAME && count < levels.length) {
+                    levels[count++] = Decibels.ofPower(sum / FRAME);
+                    sum = 0;
+                    inFrame = 0;
                 }
-                piece = sound.read();
             }
+            piece = sound.read();
         }
         if (count == 0) {
             return new Voice(Decibels.SILENCE, 0);

@@ -13,7 +13,6 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.film.FilmedReading;
-import org.bookholder.film.NumberedCamera;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.StoredExamples;
@@ -41,17 +40,7 @@ final class FilmAgainTest {
 
     @BeforeAll
     static void film(@TempDir Path shared) {
-        camera = NumberedCamera.make(
-                shared.resolve("CAM1.MP4"),
-                525,
-                "25",
-                FilmedReading.sound(BEFORE, 21),
-                "-c:v",
-                "libx264",
-                "-preset",
-                "ultrafast",
-                "-c:a",
-                "aac");
+        camera = FilmedReading.camera(shared.resolve("CAM1.MP4"), BEFORE);
     }
 
     @BeforeEach

@@ -49,7 +49,7 @@ final class VoiceChannelTest {
                 "pan=stereo|c0=c0|c1=0.7*c0",
                 "-c:a",
                 "aac");
-        assertThat(VoiceChannel.of(both, 2)).isEmpty();
+        assertThat(VoiceChannel.of(both)).isEmpty();
         Path inverted = Ffmpeg.make(
                 folder.resolve("inverted.mov"),
                 "-i",
@@ -60,15 +60,15 @@ final class VoiceChannelTest {
                 "pan=stereo|c0=c0|c1=-1*c0",
                 "-c:a",
                 "pcm_s16le");
-        assertThat(VoiceChannel.of(inverted, 2)).hasValue(0);
+        assertThat(VoiceChannel.of(inverted)).hasValue(0);
     }
 
     /** The room's microphones of a recorder are open, and louder than the one at the voice. */
     @Test
     void aVoiceThatOtherChannelsDrownIsFollowedByItsOwn() throws ProblemException {
-        assertThat(VoiceChannel.of(recorder("noisy.wav", "3.1", 4, 3, "0.1", "pcm_s16le"), 4))
+        assertThat(VoiceChannel.of(recorder("noisy.wav", "3.1", 4, 3, "0.1", "pcm_s16le")))
                 .hasValue(3);
-        assertThat(VoiceChannel.of(recorder("noisy.mkv", "5.1", 6, 1, "0.1", "flac"), 6))
+        assertThat(VoiceChannel.of(recorder("noisy.mkv", "5.1", 6, 1, "0.1", "flac")))
                 .hasValue(1);
     }
 
