@@ -8,7 +8,7 @@ import org.bookholder.problem.ProblemException;
 /**
  * Measures how many of the ways to say what is written are allowed, and prints those that are not.
  *
- * <p>Arguments: names of lists in the test resources {@code spoken} (default: all of them).
+ * <p>Arguments: names of lists in the test resources {@code spoken}.
  */
 public final class SpokenForms {
     private SpokenForms() {}

@@ -32,7 +32,8 @@ record SpokenList(List<Item> items) {
         List<String> missed() throws ProblemException {
             String script = "---\nlanguage: " + language + "\nlines: as-written\n---\n" + written;
             List<ScriptWord> words = new ArrayList<>();
-            for (ScriptLine line : ScriptReader.parse(script, "x.txt", Format.PLAIN_TEXT).lines()) {
+            for (ScriptLine line :
+                    ScriptReader.parse(script, "x.txt", Format.PLAIN_TEXT).lines()) {
                 words.addAll(line.words());
             }
             return forms.stream().filter(form -> !allows(words, form)).toList();
@@ -47,7 +48,7 @@ record SpokenList(List<Item> items) {
             }
             List<Item> items = new ArrayList<>();
             String[] heading = {"en-US", ""};
-            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n", -1)) {
                 int arrow = line.indexOf(" => ");
                 if (line.startsWith("## ")) {
                     heading = line.substring(3).split(": ", 2);
@@ -64,7 +65,7 @@ record SpokenList(List<Item> items) {
         int open = said.indexOf('{');
         int close = said.indexOf('}');
         List<String> forms = new ArrayList<>();
-        for (String way : said.substring(open + 1, close).split("\\|")) {
+        for (String way : said.substring(open + 1, close).split("\\|", -1)) {
             forms.add((said.substring(0, open) + way.strip() + said.substring(close + 1)).strip());
         }
         return forms;

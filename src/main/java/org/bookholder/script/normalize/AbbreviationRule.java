@@ -1,6 +1,7 @@
 package org.bookholder.script.normalize;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -25,7 +26,7 @@ final class AbbreviationRule implements NormalizationRule {
         ie=that is;i e
         a.k.a=also known as;a k a
         aka=also known as;a k a
-        approx=approximately;approx
+        approx=approximately;approx;about;roughly
         ph.d=p h d
         phd=p h d
         a.m=a m;am
@@ -37,14 +38,14 @@ final class AbbreviationRule implements NormalizationRule {
         b/c=because
         c/o=care of
         p.a=per annum;a year;p a
-        incl=including;included
+        incl=including;included;inclusive of;inclusive
         sq=square
         hwy=highway
         blvd=boulevard
         pkwy=parkway
         govt=government
         qty=quantity
-        excl=excluding
+        excl=excluding;exclusive of;not including
         """);
 
     /** Said as written here only with the full stop. */
@@ -115,8 +116,8 @@ final class AbbreviationRule implements NormalizationRule {
         pres=president
         tel=telephone
         ext=extension
-        min=minimum;minute;minutes
-        max=maximum
+        min=minimum;minute;minutes;minimum of
+        max=maximum;maximum of
         temp=temperature
         mon=monday
         tue=tuesday
@@ -166,9 +167,18 @@ final class AbbreviationRule implements NormalizationRule {
         par=paragraph
         ver=version
         v=version
-        ca=circa;about
-        c=circa;about
+        ca=circa;about;around
+        c=circa;about;around
         """);
+
+    /** Said as written here behind an ordinal number: "the 19th c.". */
+    private static final Map<String, String[]> CENTURY = table("""
+        c=century
+        cent=century
+        ed=edition
+        """);
+
+    private static final Pattern BEHIND_ORDINAL = Pattern.compile("\\d(?:st|nd|rd|th)\\s$");
 
     /** "St.", a saint or a street. */
     private static final String SAINT = "st";
@@ -200,7 +210,7 @@ final class AbbreviationRule implements NormalizationRule {
         Matcher word = NormalizationRule.match(WORD, text, from, to);
         if (word != null) {
             SpokenForms named = named(word, text, from);
-            SpokenForms forms = named.isEmpty() ? word(word, text.substring(word.start(), to)) : named;
+            SpokenForms forms = named.isEmpty() ? word(word, text, to) : named;
             if (!forms.isEmpty()) {
                 return new SpokenSpan(word.end(), forms);
             }
@@ -248,7 +258,11 @@ final class AbbreviationRule implements NormalizationRule {
                 : forms;
     }
 
-    private static SpokenForms word(Matcher m, String rest) {
+    private static SpokenForms word(Matcher m, String text, int to) {
+        String rest = text.substring(m.start(), to);
+        boolean behindOrdinal = BEHIND_ORDINAL
+                .matcher(text.substring(Math.max(0, m.start() - 6), m.start()))
+                .find();
         String key = Typography.lower(m.group(1));
         boolean dot = !m.group(2).isEmpty();
         int next = m.end() - m.start() + 1;
@@ -259,7 +273,8 @@ final class AbbreviationRule implements NormalizationRule {
         if (dot && key.equals(DOCTOR)) {
             return capital ? SpokenForms.of("doctor", "drive") : SpokenForms.of("drive", "doctor");
         }
-        String[] said = ALWAYS.get(key);
+        String[] said = dot && behindOrdinal ? CENTURY.get(key) : null;
+        said = said == null ? ALWAYS.get(key) : said;
         if (said == null && dot) {
             said = DOTTED.get(key);
         }
@@ -271,6 +286,9 @@ final class AbbreviationRule implements NormalizationRule {
         }
         SpokenForms forms = SpokenForms.of(said);
         boolean small = Character.isLowerCase(m.group(1).charAt(0));
+        if (dot && m.group(1).length() > 1 && m.group(1).equals(m.group(1).toUpperCase(Locale.ROOT))) {
+            return forms.or(LetterForms.of(m.group(1))).or(Formulae.named(m.group(1)));
+        }
         return !WORDS.contains(key) ? forms : small ? SpokenForms.of(key).or(forms) : forms.or(key);
     }
 

@@ -1,9 +1,8 @@
 package org.bookholder.script.normalize;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -18,27 +17,27 @@ final class ChunkRule {
     private static final Pattern NUMBER = Pattern.compile(NormalizationRule.NUMBER);
     private static final Pattern DIGITS = Pattern.compile("\\d{1,60}");
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}]{1,99}(?:'[\\p{L}\\p{M}]{1,30}){0,3}");
+
+    /** The opening of a lens: "f/2.8", "f two eight". */
+    private static final Pattern APERTURE = Pattern.compile("[fF]/(\\d{1,2})\\.(\\d)(?!\\d)");
+
+    /** A letter of a product with a Greek one: "πr", "μg". */
+    private static final Pattern FACTOR =
+            Pattern.compile("[α-ωΑ-Ω](?=[A-Za-z\\d²³]|$)|[A-Za-z](?=[α-ωΑ-Ω])|(?<=[α-ωΑ-Ω²³])[A-Za-z](?![A-Za-z])");
+
     private static final Pattern SCHEME = Pattern.compile("(https?)://");
+
+    /** Endings of addresses that nobody spells. */
+    private static final Set<String> DOMAINS = Set.of("com", "org", "net", "edu", "gov", "info", "name");
+
     private static final Pattern OPTION = Pattern.compile("--?(?=[A-Za-z])");
     private static final Pattern STARS = Pattern.compile("([★⭐]{1,10})[☆★]{0,10}");
-    private static final Pattern CARET = Pattern.compile("\\^\\(?([-\u2212]?)(\\d{1,3})\\)?");
 
     /** Behind these letters a number is that of a model, whose digits may be said one by one. */
     private static final Pattern MODEL = Pattern.compile("\\p{L}-?$");
 
     private static final Pattern FRACTION =
             Pattern.compile("\\d{1,2}/\\d{1,2}(?![\\d/])|[\\u00bc-\\u00be\\u2150-\\u215e]");
-    private static final String RAISED = "[\u2070\u00b9\u00b2\u00b3\u2074-\u2079]";
-
-    /** A raised one, square or cube alone, which may be the mark of a note or has a name of its own. */
-    private static final String ALONE = "[\u00b9\u00b2\u00b3](?!" + RAISED + ")";
-
-    private static final Pattern POWER =
-            Pattern.compile("(?!" + ALONE + ")(\u207b?)(" + RAISED + "{1,2})(?!" + RAISED + ")");
-
-    /** What is raised to a power; behind longer words and numbers a raised number is the mark of a note. */
-    private static final Pattern BASE = Pattern.compile("(?:^|[^\\p{L}\\d]|\\dx)(?:\\p{L}|\\d{1,2})$");
-
     private static final Pattern ADDRESS = Pattern.compile("[\\p{L}\\d]\\.\\p{L}|@|:/");
     private static final Pattern HYPHENATED = Pattern.compile("[\\p{L}\\p{M}']{1,40}-[\\p{L}\\p{M}']{1,40}");
 
@@ -46,17 +45,14 @@ final class ChunkRule {
     private static final Pattern PREFIXED =
             Pattern.compile("(?:anti|bi|co|de|dis|mid|mis|multi|non|pre|re|semi|sub|tri|un)-.*");
 
-    /** Formulae that are also said by the name of what they are. */
-    private static final Map<String, SpokenForms> FORMULAE = Map.of(
-            "CO2", SpokenForms.of("c o two", "carbon dioxide"),
-            "H2O", SpokenForms.of("h two o", "water"),
-            "O2", SpokenForms.of("o two", "oxygen"),
-            "N2", SpokenForms.of("n two", "nitrogen"),
-            "CH4", SpokenForms.of("c h four", "methane"),
-            "H2SO4", SpokenForms.of("h two s o four", "sulfuric acid"));
-
     /** Behind these a dash is a minus: "x=-5". */
     private static final String BEFORE_SIGN = "(=<>\u2264\u2265~\u2248*\u00d7\u00f7+";
+
+    /** One letter by another, perhaps with a Greek one before: "V/I". */
+    private static final Pattern QUOTIENT = Pattern.compile("[(]?[α-ωΑ-Ω]?\\p{L}/[α-ωΑ-Ω]?\\p{L}[.,;:!?)]{0,3}");
+
+    /** Time before something happens: "T-10". */
+    private static final Pattern COUNTDOWN = Pattern.compile("[LT][-\u2013\u2212]\\d.*");
 
     /** "A-Z". */
     private static final Pattern BETWEEN_LETTERS = Pattern.compile("[(\"']?[A-Z][-\u2013][A-Z][.,;:!?)\"']{0,3}");
@@ -84,10 +80,12 @@ final class ChunkRule {
 
     /** The ways to say {@code chunk}, a written word in plain typography; none if it contains nothing to say. */
     SpokenForms of(String chunk) {
-        SpokenForms formula = FORMULAE.get(chunk.replaceAll("[.,;:!?)]+$", ""));
-        if (formula != null) {
-            return formula;
-        }
+        String word = chunk.replaceAll("^[(\"']+|[.,;:!?)\"']+$", "");
+        SpokenForms named = Formulae.named(word);
+        return named.isEmpty() ? Formulae.spelled(word).or(inPieces(chunk)) : named;
+    }
+
+    private SpokenForms inPieces(String chunk) {
         List<SpokenForms> pieces = new ArrayList<>();
         int at = 0;
         while (at < chunk.length()) {
@@ -108,6 +106,13 @@ final class ChunkRule {
     }
 
     private Piece pieceAt(String chunk, int at) {
+        Matcher stop = at == 0 ? NormalizationRule.match(APERTURE, chunk, at, chunk.length()) : null;
+        if (stop != null) {
+            SpokenForms point = SpokenForms.of("point", "");
+            SpokenForms number =
+                    numbers.counted(stop.group(1)).preferred().then(point).then(numbers.digits(stop.group(2)));
+            return new Piece(stop.end(), SpokenForms.of("f", "f slash").then(number));
+        }
         Piece known = numeralAt(chunk, at);
         if (known != null) {
             return known;
@@ -123,6 +128,15 @@ final class ChunkRule {
         SpokenSpan dotted = AbbreviationRule.dottedLettersAt(chunk, at, chunk.length());
         if (dotted != null) {
             return new Piece(dotted.end(), dotted.forms());
+        }
+        Matcher factor = NormalizationRule.match(FACTOR, chunk, at, chunk.length());
+        if (factor != null) {
+            SpokenForms letter = LetterForms.of(factor.group());
+            if (at > 0 && "²³".indexOf(chunk.charAt(at - 1)) >= 0) {
+                return new Piece(factor.end(), SpokenForms.of("", "times").then(letter));
+            }
+            boolean more = factor.end() < chunk.length() && Character.isLetter(chunk.charAt(factor.end()));
+            return new Piece(factor.end(), more ? letter.then("", "times") : letter);
         }
         Matcher word = NormalizationRule.match(WORD, chunk, at, chunk.length());
         if (word != null) {
@@ -176,7 +190,7 @@ final class ChunkRule {
         }
         SpokenForms forms = LetterForms.of(letters).spoken();
         boolean domain = at > 1 && chunk.charAt(at - 1) == '.' && Character.isLetterOrDigit(chunk.charAt(at - 2));
-        if (domain && letters.length() == 2) {
+        if (domain && letters.length() < 5 && !DOMAINS.contains(letters)) {
             forms = forms.first(1).or(LetterForms.spell(letters)).or(forms);
         }
         return forms.all().stream()
@@ -213,26 +227,9 @@ final class ChunkRule {
     }
 
     /** "10⁶", "x⁴", "10⁻³"; squares and cubes are among the symbols. */
-    private @Nullable Piece powerAt(String chunk, int at) {
-        Matcher power = NormalizationRule.match(POWER, chunk, at, chunk.length());
-        if (power == null || !BASE.matcher(chunk.substring(0, at)).find()) {
-            power = at == 0 ? null : NormalizationRule.match(CARET, chunk, at, chunk.length());
-        }
-        if (power == null) {
-            return null;
-        }
-        int exponent = Integer.parseInt(Normalizer.normalize(power.group(2), Normalizer.Form.NFKC));
-        if (power.group(1).isEmpty() && (exponent == 2 || exponent == 3)) {
-            String named = exponent == 2 ? "squared" : "cubed";
-            String other = exponent == 2 ? "to the second" : "to the third";
-            return new Piece(power.end(), SpokenForms.of(named, other));
-        }
-        SpokenForms number = numbers.cardinal(exponent).preferred();
-        SpokenForms ordinal = numbers.ordinal(exponent).preferred();
-        SpokenForms forms = power.group(1).isEmpty()
-                ? ordinal.then("", "power").or(SpokenForms.of("power of", "").then(number))
-                : SpokenForms.of("minus", "negative", "power of minus").then(number);
-        return new Piece(power.end(), SpokenForms.of("to the").then(forms));
+    private static @Nullable Piece powerAt(String chunk, int at) {
+        SpokenSpan power = Powers.at(chunk, at);
+        return power == null ? null : new Piece(power.end(), power.forms());
     }
 
     private static Piece symbolAt(String chunk, int at) {
@@ -263,6 +260,9 @@ final class ChunkRule {
         if (chunk.equals("\u2212")) {
             return SpokenForms.of("minus", "take away", "less");
         }
+        if (COUNTDOWN.matcher(chunk).matches()) {
+            return SpokenForms.of("", "minus", "dash");
+        }
         if (BETWEEN_LETTERS.matcher(chunk).matches()) {
             return SpokenForms.of("to", "through", "", "dash");
         }
@@ -285,6 +285,9 @@ final class ChunkRule {
     }
 
     private static SpokenForms slash(String chunk, int at) {
+        if (QUOTIENT.matcher(chunk).matches()) {
+            return SpokenForms.of("", "over", "slash", "or", "divided by", "per");
+        }
         if (chunk.length() == 1) {
             return SpokenForms.of("slash", "or");
         }
@@ -292,13 +295,16 @@ final class ChunkRule {
             return SpokenForms.SILENT;
         }
         boolean address = ADDRESS.matcher(chunk).find() || chunk.indexOf('/') != chunk.lastIndexOf('/');
-        boolean rate = isDigit(chunk, at - 1) && Character.isLetter(chunk.charAt(at + 1));
+        String behind = chunk.substring(at + 1);
+        boolean rate = isDigit(chunk, at - 1) && Character.isLetter(behind.charAt(0));
         return address
                 ? SpokenForms.of("slash", "")
                 : rate
-                        ? SpokenForms.of("per", "a", "slash")
+                        ? SpokenForms.of("per", Units.article(Typography.lower(behind)), "slash")
                         : isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
-                                ? SpokenForms.of("", "out of", "over", "or", "slash")
+                                ? behind.matches("1\\D*")
+                                        ? SpokenForms.of("", "to", "out of", "over", "or", "slash")
+                                        : SpokenForms.of("", "out of", "over", "or", "slash")
                                 : SpokenForms.of("", "or", "slash");
     }
 

@@ -26,7 +26,12 @@ final class CompositeRule implements NormalizationRule {
     private static final Map<String, String> BEHIND = Map.of(
             "day", "hour", "hour", "minute", "minute", "second", "foot", "inch", "stone", "pound", "pound", "ounce");
 
-    private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s?");
+    /** Parts of the larger unit, by how many of the smaller one they are. */
+    private static final Map<String, String> PARTS_OF_SIXTY =
+            Map.of("15", "a quarter", "20", "a third", "30", "a half", "45", "three quarters");
+
+    private static final Pattern COUNT =
+            Pattern.compile("(\\d{1,3}(?:\\s?[\u00bc-\u00be\u215b-\u215e]|\\s\\d{1,2}/\\d{1,2})?)\\s?");
     private static final Pattern NEXT = Pattern.compile(",?\\s?(?=\\d)");
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d)" + END);
 
@@ -35,9 +40,11 @@ final class CompositeRule implements NormalizationRule {
             .toList();
 
     private final NumberWords numbers;
+    private final Fractions fractions;
 
-    CompositeRule(NumberWords numbers) {
+    CompositeRule(NumberWords numbers, Fractions fractions) {
         this.numbers = numbers;
+        this.fractions = fractions;
     }
 
     /** A count with its unit. */
@@ -69,8 +76,28 @@ final class CompositeRule implements NormalizationRule {
                 .then("", "and")
                 .then(rest)
                 .or(whole.then("", "and").then(rest));
-        return new SpokenSpan(
-                end, first.part.one.equals("foot") ? forms.or(bare(first).then(bare(second))) : forms);
+        forms = third == null ? forms.besides(oneAfterTheOther(first, second)) : forms;
+        return new SpokenSpan(end, forms);
+    }
+
+    /** What is said before a noun, "two pound three ounce", or of parts of an hour, "two and a half hours". */
+    private SpokenForms oneAfterTheOther(Measured first, Measured second) {
+        boolean sixty = first.part.one.equals("hour") || first.part.one.equals("minute");
+        SpokenForms forms = sixty || first.part.one.equals("day")
+                ? SpokenForms.NONE
+                : bare(first).then(first.part.one).then(bare(second)).then(second.part.one, "");
+        if (first.part.one.equals("foot")) {
+            forms = forms.or(bare(first).then("feet").then(bare(second)).then(second.part.one))
+                    .or(bare(first).then(bare(second)));
+        }
+        String part = PARTS_OF_SIXTY.get(second.count);
+        if (part == null || !sixty) {
+            return forms;
+        }
+        forms = forms.or(bare(first).then("and " + part).then(first.part.many));
+        return first.count.equals("1")
+                ? forms.or(Units.article(first.part.one) + " " + first.part.one + " and " + part)
+                : forms;
     }
 
     private static @Nullable Measured next(String text, Measured before, int to) {
@@ -95,12 +122,16 @@ final class CompositeRule implements NormalizationRule {
     }
 
     private SpokenForms bare(Measured measured) {
-        return numbers.counted(measured.count).preferred();
+        SpokenSpan mixed =
+                measured.count.matches("\\d+") ? null : fractions.at(measured.count, 0, measured.count.length());
+        return mixed == null
+                ? numbers.counted(measured.count).preferred()
+                : mixed.forms().first(2);
     }
 
     private SpokenForms named(Measured measured) {
         Part part = measured.part;
-        boolean one = NumberWords.isOne(measured.count);
+        boolean one = measured.count.equals("1");
         SpokenForms forms = bare(measured).then(one ? part.one : part.many);
         if (one) {
             forms = forms.or(Units.article(part.one) + " " + part.one);

@@ -22,6 +22,20 @@ final class Currencies {
             this(SpokenForms.of(one), SpokenForms.of(many), minorOne, minorMany);
         }
 
+        /** What people also call it; empty if nothing is common. Common practice. */
+        String slang() {
+            return switch (String.join(" ", one.first())) {
+                case "dollar" -> "buck";
+                case "pound" -> "quid";
+                default -> "";
+            };
+        }
+
+        /** The same for several. */
+        String slangMany() {
+            return slang().equals("buck") ? "bucks" : slang();
+        }
+
         /** The same of one country: "Australian dollars". */
         Said of(String country) {
             return new Said(

@@ -34,6 +34,9 @@ final class DateRule implements NormalizationRule {
     private static final Pattern SLASHES = Pattern.compile("(\\d{1,2})/(\\d{1,2})/([12]\\d{3}|\\d\\d)" + END);
     private static final Pattern NO_YEAR = Pattern.compile("(\\d{1,2})/(\\d{1,2})" + END);
 
+    /** A year of two digits that lies further ahead than this is likely to be one of the century before. */
+    private static final int EITHER_CENTURY = 2039;
+
     private final NumberWords numbers;
     private final boolean dayFirst;
 
@@ -86,7 +89,7 @@ final class DateRule implements NormalizationRule {
         m = NormalizationRule.match(SLASHES, text, from, to);
         if (m != null) {
             SpokenSpan date = slashes(m, String.valueOf(NumberWords.yearOf(m.group(3))));
-            return date == null || m.group(3).length() > 2 ? date : withShortYear(date, m);
+            return date == null ? null : withFigures(m.group(3).length() > 2 ? date : withShortYear(date, m), m);
         }
         m = NormalizationRule.match(NO_YEAR, text, from, to);
         if (m != null && (m.group(1).startsWith("0") || m.group(2).startsWith("0"))) {
@@ -167,15 +170,34 @@ final class DateRule implements NormalizationRule {
     /** "11/17/05" with its year as it is written. */
     private SpokenSpan withShortYear(SpokenSpan date, Matcher m) {
         SpokenSpan bare = slashes(m, null);
-        return bare == null
-                ? date
-                : new SpokenSpan(
-                        date.end(),
-                        date.forms()
-                                .first(SpokenForms.MOST - 12)
-                                .or(bare.forms()
-                                        .first(6)
-                                        .then(numbers.written(m.group(3)).first(2))));
+        if (bare == null) {
+            return date;
+        }
+        SpokenForms years = numbers.written(m.group(3)).first(2);
+        int year = NumberWords.yearOf(m.group(3));
+        if (year > EITHER_CENTURY) {
+            years = numbers.year(year - 100).first(1).or(years);
+        }
+        return new SpokenSpan(
+                date.end(),
+                date.forms()
+                        .first(SpokenForms.MOST - 14)
+                        .or(bare.forms().first(6).then(years)));
+    }
+
+    /** "10/15/2026" as "ten fifteen twenty twenty six". */
+    private SpokenSpan withFigures(SpokenSpan date, Matcher m) {
+        String written = m.group(3);
+        SpokenForms short2 =
+                numbers.written(written.substring(written.length() - 2)).first(1);
+        SpokenForms years = written.length() > 2
+                ? numbers.year(Integer.parseInt(written)).preferred().or(short2)
+                : short2;
+        SpokenForms figures = numbers.cardinal(Integer.parseInt(m.group(1)))
+                .preferred()
+                .then(numbers.cardinal(Integer.parseInt(m.group(2))).preferred())
+                .then(years);
+        return new SpokenSpan(date.end(), date.forms().besides(figures));
     }
 
     private @Nullable SpokenSpan withDigits(@Nullable SpokenSpan date, Matcher m) {

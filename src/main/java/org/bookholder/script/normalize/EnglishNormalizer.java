@@ -16,6 +16,9 @@ final class EnglishNormalizer implements TextNormalizer {
             "the \\d|['#~<>\\u00b1\\u2248\\u2264\\u2265+(.-]{0,2}\\s?\\d|[~<>\\u00b1\\u2248\\u2264\\u2265]\\s?[$£€¥₹]|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:os?|r|um)\\.|Q[1-4]";
     private static final Pattern NUMERAL_START = Pattern.compile(SIGNED_START + "|" + MONEY_START + "|" + OTHER_START);
 
+    /** Behind these "thousand" stands for "a thousand", too. */
+    private static final Pattern ARTICLE = Pattern.compile("(?i)(?:^|\\s)(?:an?|each|every|per)\\s$");
+
     /** Words said without the leading apostrophe that replaces omitted letters. */
     private static final Set<String> SHORTENED_FRONT =
             Set.of("'tis", "'twas", "'em", "'til", "'cause", "'bout", "'cept");
@@ -54,14 +57,19 @@ final class EnglishNormalizer implements TextNormalizer {
                 dates,
                 money,
                 new TimeRule(numbers),
-                new CompositeRule(numbers),
+                new CompositeRule(numbers, fractions),
                 new VersionRule(numbers),
                 new ShutterRule(numbers),
+                new Powers(),
                 scales,
                 quantities,
                 number);
         this.nameRules = List.of(
-                new NamedRangeRule(), new ShortcutRule(numbers), new VersionRule(numbers), new RomanRule(numbers));
+                new NamedRangeRule(),
+                new ShortcutRule(numbers),
+                new VersionRule(numbers),
+                new RomanRule(numbers),
+                new UnitRule());
         this.abbreviations = new AbbreviationRule();
         this.chunks = new ChunkRule(numbers, fractions, money, number);
     }
@@ -94,12 +102,10 @@ final class EnglishNormalizer implements TextNormalizer {
         return heard != null ? heard : new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
     }
 
-    /** Behind an "a" that is written, "a hundred" is said without another one. */
+    /** Behind an "a" that is written, or "each", "a hundred" is said without another one. */
     private static SpokenSpan behindArticle(SpokenSpan heard, String text, int from) {
-        boolean article = from > 1
-                && text.charAt(from - 1) == ' '
-                && "aA".indexOf(text.charAt(from - 2)) >= 0
-                && (from == 2 || text.charAt(from - 3) == ' ');
+        boolean article =
+                ARTICLE.matcher(text.substring(Math.max(0, from - 8), from)).find();
         List<List<String>> bare = heard.forms().all().stream()
                 .filter(form -> article && form.size() > 1 && form.get(0).equals("a"))
                 .map(form -> form.subList(1, form.size()))
@@ -139,6 +145,7 @@ final class EnglishNormalizer implements TextNormalizer {
         String word = text.substring(from, end);
         return !BEFORE_NUMBER.contains(word)
                 && !AbbreviationRule.mayBe(word)
+                && !Units.isSymbol(word)
                 && (word.length() < 3 || !startsMonth(text, from));
     }
 

@@ -56,7 +56,7 @@ final class Fractions {
     private SpokenForms plain(String numerator, String denominator) {
         SpokenForms side = numbers.counted(numerator).preferred();
         SpokenForms pair = side.then(numbers.counted(denominator).preferred());
-        SpokenForms over = side.then("over", "out of", "slash")
+        SpokenForms over = side.then("over", "out of", "slash", denominator.equals("1") ? "to" : "over")
                 .then(numbers.counted(denominator).preferred());
         return isProper(numerator, denominator)
                 ? proper(numerator, denominator).or(over).or(pair)

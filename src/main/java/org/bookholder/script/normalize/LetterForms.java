@@ -37,6 +37,13 @@ final class LetterForms {
             Map.entry("MST", new String[] {"m s t", "mountain", "mountain time", "mountain standard time"}),
             Map.entry("PST", new String[] {"p s t", "pacific", "pacific time", "pacific standard time"}),
             Map.entry("PDT", new String[] {"p d t", "pacific", "pacific time", "pacific daylight time"}),
+            Map.entry("ET", new String[] {"e t", "eastern", "eastern time"}),
+            Map.entry("CT", new String[] {"c t", "central", "central time"}),
+            Map.entry("MT", new String[] {"m t", "mountain", "mountain time"}),
+            Map.entry("PT", new String[] {"p t", "pacific", "pacific time"}),
+            Map.entry("UTC", new String[] {"u t c", "universal time"}),
+            Map.entry("BST", new String[] {"b s t", "british summer time"}),
+            Map.entry("CET", new String[] {"c e t", "central european time"}),
             Map.entry("MPEG", new String[] {"m peg", "mpeg", "m p e g"}),
             Map.entry("PNG", new String[] {"p n g", "ping"}),
             Map.entry("TXT", new String[] {"text", "t x t", "txt"}),
@@ -51,8 +58,7 @@ final class LetterForms {
             Map.entry("GMT", new String[] {"g m t", "greenwich mean time"}),
             Map.entry("AM", new String[] {"a m", "am"}),
             Map.entry("PM", new String[] {"p m", "pm"}),
-            Map.entry("BC", new String[] {"b c", "before christ"}),
-            Map.entry("NaCl", new String[] {"sodium chloride", "n a c l", "salt"}));
+            Map.entry("BC", new String[] {"b c", "before christ"}));
 
     /** Those of them that are written in small letters, too. */
     private static final Set<String> SAID_IN_SMALL = Set.of(

@@ -25,6 +25,7 @@ final class MoneyRule implements NormalizationRule {
             "B",
             "billion");
 
+    private static final Pattern CODE = Pattern.compile("\\s(USD|AUD|CAD|NZD|GBP|EUR|JPY|HKD|SGD)" + END);
     private static final String SIGN = Currencies.SIGN + "\\s?";
     private static final Pattern BEHIND = Pattern.compile("(" + NUMBER + ")\\s?" + Currencies.BEHIND + END);
 
@@ -57,7 +58,7 @@ final class MoneyRule implements NormalizationRule {
         }
         Matcher amount = NormalizationRule.match(WHOLE_AMOUNT, text, from, to);
         if (amount != null) {
-            return new SpokenSpan(amount.end(), amount(amount, beforeNoun(text, amount.end())));
+            return withCode(amount, text, to);
         }
         Matcher behind = NormalizationRule.match(BEHIND, text, from, to);
         if (behind != null) {
@@ -78,6 +79,21 @@ final class MoneyRule implements NormalizationRule {
                     letter ? numbers.counted(number).first(2).then("c").or(named) : named);
         }
         return null;
+    }
+
+    /** "$5.00 USD". */
+    private SpokenSpan withCode(Matcher amount, String text, int to) {
+        Matcher code = NormalizationRule.match(CODE, text, amount.end(), to);
+        if (code == null) {
+            return new SpokenSpan(amount.end(), amount(amount, beforeNoun(text, amount.end())));
+        }
+        SpokenForms forms = amount(amount, false);
+        SpokenForms behind =
+                SpokenForms.of(LetterForms.spell(code.group(1)), code.group(1).equals("USD") ? "u s" : "");
+        SpokenForms named = amount.group(5) == null && amount.group(6) == null
+                ? exact(Currencies.of(null, code.group(1)), amount.group(4), false)
+                : SpokenForms.NONE;
+        return new SpokenSpan(code.end(), forms.first(8).then(behind).besides(named));
     }
 
     /** Reads an amount that may be followed by other characters, as in "$5-a-day". */
@@ -146,6 +162,10 @@ final class MoneyRule implements NormalizationRule {
         forms = noun && number.matches("[1-9]\\d{2}")
                 ? forms.or(numbers.shortened(number).then(currency.one()))
                 : forms;
+        if (!currency.slang().isEmpty() && number.matches("[1-9][\\d,]*")) {
+            String slang = noun || NumberWords.isOne(number) ? currency.slang() : currency.slangMany();
+            forms = forms.besides(said.first(3).then(slang));
+        }
         return number.matches("0?\\.50?")
                 ? forms.or(SpokenForms.of("half a").then(currency.one().first(1)))
                 : forms;
@@ -168,7 +188,9 @@ final class MoneyRule implements NormalizationRule {
                 .then(minorNamed)
                 .or(major.preferred().then("and").then(minorNamed))
                 .or(number.preferred().then(bare))
-                .or(major.preferred().then(cents))
+                .or(number.preferred()
+                        .then(NumberWords.isOne(whole) ? currency.one() : currency.many())
+                        .then(small < 10 ? cents.or(bare) : cents))
                 .or(major.then("", "and").then(minorNamed))
                 .or(NumberWords.isOne(whole) ? aOne(currency, cents, minorNamed) : SpokenForms.NONE);
     }

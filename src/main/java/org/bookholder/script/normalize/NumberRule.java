@@ -9,10 +9,14 @@ import org.jspecify.annotations.Nullable;
 final class NumberRule implements NormalizationRule {
     private static final Pattern PHONE =
             Pattern.compile("(?:\\+?\\d{1,3}[\\s.-])?\\(?\\d{3}\\)?[\\s.-]\\d{3}[.-]\\d{4}(?!\\d)" + END
-                    + "|\\d{3}-\\d{4}(?!\\d)" + END + "|0\\d{2,4}(?:[\\s-]\\d{2,4}){2,3}(?!\\d)" + END
+                    + "|\\d{3}-\\d{4}(?!\\d)" + END + "|0\\d{2,4}(?:(?:[\\s-]\\d{2,4}){2,3}|[\\s-]\\d{5,8})(?!\\d)"
+                    + END
                     + "|\\+\\d{1,3}(?:[\\s.-]\\(?\\d{1,5}\\)?){2,5}(?!\\d)" + END);
+    private static final Pattern TWO_DIGITS = Pattern.compile("^\\W{1,2}([1-9]\\d)\\b");
     private static final Pattern ROUND_GROUP = Pattern.compile("\\b0?[1-9]00\\b");
     private static final Pattern ROUND = Pattern.compile("\\d{2}0-\\d{3}0");
+    private static final Pattern NAME_BEFORE = Pattern.compile(
+            "(?:\\s\\p{Ll}?\\p{Lu}[\\p{L}\\d]*|(?i:chapter|section|figure|table|exercise|lesson|version|step))\\s$");
     private static final Pattern MARKED = Pattern.compile("#(" + NUMBER + ")" + END);
     private static final Pattern NUMBERED = Pattern.compile("(?:[Nn]os?|[Nn]r|[Nn]um)\\.\\s?(" + NUMBER + ")" + END);
     private static final Pattern DECADES = Pattern.compile("'?(\\d{1,3}0)'?s" + TO + "'?(\\d{1,3}0)'?s" + END);
@@ -62,7 +66,29 @@ final class NumberRule implements NormalizationRule {
         m = NormalizationRule.match(ALONE, text, from, to);
         return m == null
                 ? decadeOrOrdinalAt(text, from, to, true)
-                : new SpokenSpan(m.end(), numbers.written(m.group(1)).or(numbers.parts(m.group(1))));
+                : new SpokenSpan(m.end(), alone(m.group(1), text, from));
+    }
+
+    /** A number alone; behind a name the point of a version is a dot, too: "Python 3.11". */
+    private SpokenForms alone(String number, String text, int from) {
+        SpokenForms forms = numbers.written(number).or(numbers.parts(number));
+        Matcher measure = NormalizationRule.match(Units.MEASURE, text, from + number.length(), text.length());
+        if (number.equals("1") && measure != null) {
+            return forms.or(Units.article(measure.group(1)));
+        }
+        boolean version = number.indexOf('.') > 0
+                && NAME_BEFORE
+                        .matcher(text.substring(Math.max(0, from - 30), from))
+                        .find();
+        if (!version) {
+            return forms;
+        }
+        String[] sides = number.split("\\.", -1);
+        SpokenForms minor = sides[1].startsWith("0") || sides[1].length() > 2
+                ? numbers.digits(sides[1])
+                : numbers.counted(sides[1]).preferred();
+        return forms.besides(
+                numbers.counted(sides[0]).preferred().then("dot", "").then(minor.or(numbers.digits(sides[1]))));
     }
 
     /** Reads telephone numbers and decades such as "1980s", which other rules would take for a range or for seconds. */
@@ -180,7 +206,13 @@ final class NumberRule implements NormalizationRule {
         Matcher m = NormalizationRule.match(DECADE, text, from, to);
         return m == null || (whole && !NormalizationRule.endsAt(text, m.end()))
                 ? null
-                : new SpokenSpan(m.end(), decade(m.group(1)));
+                : new SpokenSpan(m.end(), ofCentury(m, decade(m.group(1))));
+    }
+
+    /** "'60s" without the century that its apostrophe stands for, or with it. */
+    private static SpokenForms ofCentury(Matcher m, SpokenForms decade) {
+        boolean shortened = m.group().startsWith("'") && m.group(1).matches("[3-9]0");
+        return shortened ? decade.or(SpokenForms.of("nineteen").then(decade.preferred())) : decade;
     }
 
     private SpokenForms decade(String digits) {
@@ -207,7 +239,26 @@ final class NumberRule implements NormalizationRule {
                     .or(forms);
         }
         forms = forms.or(groups(written, "oh", true));
-        return written.startsWith("+") ? SpokenForms.of("plus").then(forms).or(forms) : forms;
+        return written.startsWith("+")
+                ? SpokenForms.of("plus").then(forms.or(abroad(written))).or(forms)
+                : forms;
+    }
+
+    /** "+44 20 7946 0018": the code of the country, and other groups of two digits, as one number. */
+    private SpokenForms abroad(String written) {
+        int code = written.replaceAll("[\\s.(-].*", "").length();
+        String country = written.substring(1, code);
+        String rest = written.substring(code);
+        if (country.length() != 2) {
+            return SpokenForms.NONE;
+        }
+        SpokenForms tail = numbers.digits(rest.replaceAll("\\D", "")).or(groups(rest, "oh", true));
+        Matcher pair = TWO_DIGITS.matcher(rest);
+        if (pair.find()) {
+            String behind = rest.substring(pair.end()).replaceAll("\\D", "");
+            tail = tail.or(numbers.counted(pair.group(1)).preferred().then(numbers.digits(behind)));
+        }
+        return numbers.counted(country).preferred().then(tail);
     }
 
     /** Digit by digit, but "eight hundred" in "1-800" and, if {@code doubled}, "double five". */

@@ -34,7 +34,7 @@ public final class NumberWords {
                 forms.add(hundreds + " and " + rest);
             }
         }
-        if (n > 1500 && n < 10000 && n % 1000 == 500) {
+        if (n > 1500 && n < 1_000_000 && n % 1000 == 500) {
             forms.add(words(n / 1000, "%spellout-cardinal") + " and a half thousand");
         }
         if (n == 0) {
@@ -47,7 +47,15 @@ public final class NumberWords {
     public SpokenForms ordinal(long n) {
         SpokenForms forms = SpokenForms.of(words(n, "%spellout-ordinal"), words(n, "%spellout-ordinal-verbose"));
         String plain = String.join(" ", forms.first());
-        return plain.startsWith("one ") ? forms.or("a" + plain.substring(3)) : forms;
+        if (!plain.startsWith("one ")) {
+            return forms;
+        }
+        boolean known = n < 1000 || plain.indexOf(' ') == plain.lastIndexOf(' ');
+        forms = forms.or("a" + plain.substring(3));
+        return known
+                ? forms.or(plain.substring(4))
+                        .or(String.join(" ", forms.all().get(1)).replaceFirst("^(?:one|a) ", ""))
+                : forms;
     }
 
     /** A year as written; one of two digits is in the century that POSIX gives it (%y of strptime): 69 to 99 are of the last. */
@@ -93,7 +101,9 @@ public final class NumberWords {
         }
         return switch (digits.length()) {
             case 3 ->
-                digits.endsWith("00") ? forms : forms.or(threeDigits(digits)).or(digits(digits));
+                digits.endsWith("00")
+                        ? forms
+                        : forms.or(threeDigits(digits)).or(digits(digits)).or(tripled(digits));
             case 4 -> fourDigits(Integer.parseInt(digits), forms);
             default -> digits.length() < 3 ? forms : forms.or(digits(digits));
         };
@@ -112,9 +122,12 @@ public final class NumberWords {
 
     private SpokenForms fourDigits(int n, SpokenForms cardinal) {
         SpokenForms year = year(n);
-        return n < 2100
-                ? year.or(cardinal)
-                : cardinal.or(year).or(digits(Integer.toString(n)).preferred());
+        return n < 2100 ? year.or(cardinal) : cardinal.or(year).or(digits(Integer.toString(n)));
+    }
+
+    /** "999" as "triple nine"; none if the digits differ. */
+    private SpokenForms tripled(String digits) {
+        return digits.matches("(\\d)\\1\\1") ? doubled(digits) : SpokenForms.NONE;
     }
 
     private String threeDigits(String digits) {
@@ -142,12 +155,16 @@ public final class NumberWords {
         SpokenForms tail = SpokenForms.of("point").then(digits(fraction, "zero", "oh"));
         if (whole.isEmpty() || whole.equals("0")) {
             SpokenForms head = whole.isEmpty() ? SpokenForms.of("", "zero") : SpokenForms.of("zero", "", "oh");
-            return head.then(tail).or(part(fraction, "one", "a", ""));
+            SpokenForms nought = SpokenForms.of("nought point").then(digits(fraction, "nought", "oh"));
+            return head.then(tail).or(part(fraction, "one", "a", "")).or(nought);
         }
         SpokenForms forms = counted(whole).then(tail);
         if (fraction.length() == 2 && fraction.charAt(0) != '0') {
             SpokenForms pair = cardinal(Integer.parseInt(fraction)).preferred();
             forms = forms.or(counted(whole).preferred().then("point", "").then(pair));
+        }
+        if (whole.length() == 3) {
+            forms = forms.or(shortened(whole).then(tail));
         }
         return whole.length() > 3
                 ? forms
@@ -164,8 +181,13 @@ public final class NumberWords {
         };
     }
 
-    /** A decimal below one as a fraction: "one thousandth of an", "three tenths"; none for other numbers. */
+    /** A decimal below one as a fraction of what follows: "one thousandth of an", "three tenths"; none for other numbers. */
     SpokenForms parts(String number) {
+        return tenths(number).then("of an", "of a", "");
+    }
+
+    /** A decimal below one as a fraction: "a thousandth", "three tenths"; none for other numbers. */
+    SpokenForms tenths(String number) {
         String fraction = number.replaceFirst("^0?\\.", "");
         if (fraction.equals(number)) {
             return SpokenForms.NONE;
@@ -176,7 +198,7 @@ public final class NumberWords {
         }
         String part = List.of("tenth", "hundredth", "thousandth").get(fraction.length() - 1);
         SpokenForms count = cardinal(n).preferred();
-        return (n == 1 ? count.or("a") : count).then(n == 1 ? part : part + "s").then("of an", "of a", "");
+        return (n == 1 ? count.or("a") : count).then(n == 1 ? part : part + "s");
     }
 
     /** Digit by digit, preferring "oh" to "zero", as people say telephone and room numbers. */

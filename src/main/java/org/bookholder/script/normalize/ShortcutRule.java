@@ -62,7 +62,9 @@ final class ShortcutRule implements NormalizationRule {
                             : NAMES.getOrDefault(lower, lower));
         }
         String all = String.join(" ", said);
-        SpokenForms forms = SpokenForms.of(all, String.join(" plus ", said).replace(" plus or plus ", " or "));
+        SpokenForms forms = SpokenForms.of(
+                all,
+                String.join(" plus ", said).replace(" plus or plus ", " or ").replaceAll("\\bf plus (?=\\w+$)", "f "));
         return new SpokenSpan(
                 shortcut.end(),
                 all.contains(" or ")

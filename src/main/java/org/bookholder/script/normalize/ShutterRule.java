@@ -6,8 +6,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Parts of a second, as shutters have them: "1/250 s", "1/60 sec", "1/125 second", "1/125 shutter". */
 final class ShutterRule implements NormalizationRule {
-    private static final Pattern SHUTTER = Pattern.compile(
-            "1/(\\d{1,2}[05]|\\d{1,2}00|\\d000)(?:\\s?(?:s|sec|secs)" + END + "|(?=\\s(?:shutter|second)\\b))");
+    private static final Pattern SHUTTER = Pattern.compile("1/(\\d{1,2}[05]|\\d{1,2}00|\\d000)(?:\\s?(?:s|sec|secs)"
+            + END + "|(?=\\s(?:shutter|second)\\b)|(" + END + "))");
+
+    /** Where a picture is spoken of, a part without a unit is one of a second. */
+    private static final Pattern CAMERA = Pattern.compile("(?i)\\b(?:shutter|shoot|expos|camera|photo|lens)");
 
     private final NumberWords numbers;
 
@@ -18,7 +21,8 @@ final class ShutterRule implements NormalizationRule {
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher m = NormalizationRule.match(SHUTTER, text, from, to);
-        if (m == null) {
+        boolean bare = m != null && m.group(2) != null;
+        if (m == null || (bare && !CAMERA.matcher(text).find())) {
             return null;
         }
         String digits = m.group(1);

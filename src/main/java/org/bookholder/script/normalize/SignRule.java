@@ -50,8 +50,10 @@ final class SignRule implements NormalizationRule {
             case '\u00b1' -> SpokenForms.of("plus or minus", "plus minus");
             case '<' -> SpokenForms.of("less than", "is less than", "under", "below");
             case '>' -> SpokenForms.of("greater than", "is greater than", "more than", "is more than", "over");
-            case '\u2264' -> SpokenForms.of("at most", "less than or equal to", "up to");
-            case '\u2265' -> SpokenForms.of("at least", "greater than or equal to");
+            case '\u2264' ->
+                SpokenForms.of("at most", "less than or equal to", "up to", "is less than or equal to", "is at most");
+            case '\u2265' ->
+                SpokenForms.of("at least", "greater than or equal to", "is greater than or equal to", "is at least");
             default -> SpokenForms.of("about", "approximately", "around", "roughly");
         };
     }

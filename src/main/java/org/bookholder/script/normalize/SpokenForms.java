@@ -66,6 +66,12 @@ public record SpokenForms(List<List<String>> all) {
         return or(of(phrases));
     }
 
+    /** These ways and {@code rare} ones, for which half of the places are kept at most. */
+    SpokenForms besides(SpokenForms rare) {
+        int places = Math.min(rare.all.size(), MOST / 2);
+        return first(MOST - places).or(rare.first(places));
+    }
+
     /** Each of these ways followed by each of {@code next}, more likely pairs first. */
     public SpokenForms then(SpokenForms next) {
         if (all.size() == 1 && next.all.size() == 1) {

@@ -16,6 +16,10 @@ final class TimeRule implements NormalizationRule {
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)" + END);
     private static final Pattern RATIO = Pattern.compile("(\\d{1,4}):(\\d{1,4})" + END);
 
+    /** Words beside which numbers with a colon are parts of a mixture. */
+    private static final Pattern PARTS =
+            Pattern.compile("(?i)\\b(?:dilut|ratio|mix|scale|proportion|solution|odds|gear|parts?\\b)");
+
     private final NumberWords numbers;
 
     TimeRule(NumberWords numbers) {
@@ -28,7 +32,13 @@ final class TimeRule implements NormalizationRule {
         if (m != null) {
             SpokenForms start = clock(m.group(1), m.group(2), false).then(half(m.group(3)));
             SpokenForms end = clock(m.group(4), m.group(5), false).then(half(m.group(6)));
-            return new SpokenSpan(m.end(), start.then("to", "until").then(end));
+            SpokenForms named = clock(m.group(1), m.group(2), false)
+                    .first(2)
+                    .then(m.group(3) == null ? SpokenForms.SILENT : inTheDay(m.group(3)))
+                    .then("to", "until", "till")
+                    .then(clock(m.group(4), m.group(5), false).first(2).then(inTheDay(m.group(6))));
+            return new SpokenSpan(
+                    m.end(), start.then("to", "until", "till").then(end).besides(named));
         }
         m = NormalizationRule.match(CLOCK_RANGE, text, from, to);
         if (m != null) {
@@ -39,10 +49,7 @@ final class TimeRule implements NormalizationRule {
         if (m != null) {
             SpokenForms bare = clock(m.group(1), m.group(2), false);
             bare = m.group(2) == null || m.group(2).equals("00") ? bare.or(bare.then("o'clock")) : bare;
-            SpokenForms inTheDay = m.group(3).equalsIgnoreCase("a")
-                    ? SpokenForms.of("in the morning")
-                    : SpokenForms.of("in the afternoon", "in the evening", "at night");
-            SpokenForms forms = bare.then(half(m.group(3))).or(bare.then(inTheDay));
+            SpokenForms forms = bare.then(half(m.group(3))).or(bare.then(inTheDay(m.group(3))));
             return new SpokenSpan(m.end(), forms.or(named(m)));
         }
         return withoutHalf(text, from, to);
@@ -51,7 +58,15 @@ final class TimeRule implements NormalizationRule {
     private @Nullable SpokenSpan withoutHalf(String text, int from, int to) {
         Matcher m = NormalizationRule.match(CLOCK, text, from, to);
         if (m != null && Integer.parseInt(m.group(1)) <= 24) {
-            return new SpokenSpan(m.end(), clock(m.group(1), m.group(2), true).or(length(m.group(1), m.group(2))));
+            SpokenForms clock = clock(m.group(1), m.group(2), true);
+            boolean parts = PARTS.matcher(text.substring(Math.max(0, from - 30), Math.min(text.length(), m.end() + 20)))
+                    .find();
+            SpokenForms ratio = numbers.counted(m.group(1))
+                    .preferred()
+                    .then("to", "in")
+                    .then(numbers.counted(m.group(2)).preferred());
+            clock = parts ? ratio.or(clock) : clock;
+            return new SpokenSpan(m.end(), clock.or(length(m.group(1), m.group(2))));
         }
         SpokenForms length = m == null ? SpokenForms.NONE : length(m.group(1), m.group(2));
         m = NormalizationRule.match(RATIO, text, from, to);
@@ -85,6 +100,11 @@ final class TimeRule implements NormalizationRule {
             SpokenForms first = numbers.count(whole, unit);
             first = whole.equals("1") ? first.or(Units.article(unit) + " " + unit) : first;
             forms = forms.or(first.then("", "and").then(rest.then("", unit.equals("hour") ? "minutes" : "seconds")));
+            if (part.equals("30")) {
+                String half = whole.equals("1") ? Units.article(unit) + " " + unit + " and a half" : "";
+                SpokenForms halves = numbers.counted(whole).preferred().then("and a half " + unit + "s");
+                forms = forms.or(half.isEmpty() ? halves : halves.or(half));
+            }
         }
         return Integer.parseInt(part) == 0 ? SpokenForms.NONE : forms;
     }
@@ -99,12 +119,17 @@ final class TimeRule implements NormalizationRule {
                     ? said.then("hundred", "hundred hours")
                             .or(numbers.cardinal(hour % 12).preferred().then("p m", "pm", "o'clock"))
                     : SpokenForms.NONE;
+            hundred = hourDigits.startsWith("0") && hour > 0
+                    ? SpokenForms.of("oh", "", "zero").then(said).then("hundred", "hundred hours")
+                    : hundred;
             SpokenForms named = hour == 12
                     ? SpokenForms.of("noon")
                     : hour % 24 == 0 ? SpokenForms.of("midnight") : SpokenForms.NONE;
             return oClock ? full.or(said).or(hundred).or(named) : said;
         }
         SpokenForms minutes = numbers.cardinal(minute).preferred();
+        boolean led = hourDigits.startsWith("0") && hour > 0;
+        said = led ? said.or(SpokenForms.of("oh", "zero").then(said)) : said;
         SpokenForms forms = said.then(minute < 10 ? SpokenForms.of("oh", "zero").then(minutes) : minutes);
         SpokenForms next = numbers.cardinal(hour % 12 + 1).preferred();
         if (hour > 12 && hour < 24) {
@@ -119,7 +144,7 @@ final class TimeRule implements NormalizationRule {
         }
         return switch (minute) {
             case 15 -> forms.or(SpokenForms.of("quarter past", "a quarter past").then(said));
-            case 30 -> forms.or(SpokenForms.of("half past").then(said));
+            case 30 -> forms.or(SpokenForms.of("half past", "half").then(said));
             case 45 -> forms.or(SpokenForms.of("quarter to", "a quarter to").then(next));
             default ->
                 minute < 30
@@ -129,6 +154,12 @@ final class TimeRule implements NormalizationRule {
                                 .then("to")
                                 .then(next));
         };
+    }
+
+    private static SpokenForms inTheDay(String letter) {
+        return letter.equalsIgnoreCase("a")
+                ? SpokenForms.of("in the morning")
+                : SpokenForms.of("in the afternoon", "in the evening", "at night");
     }
 
     private SpokenForms half(@Nullable String letter) {

@@ -32,6 +32,8 @@ public final class Typography {
             case '\u2010', '\u2011', '\u2012', '\u00ad' -> '-';
             case '\u2015' -> '\u2014';
             case '\u2044', '\u2215' -> '/';
+            case '\u2126' -> '\u03a9';
+            case '\u212a' -> 'K';
             default -> {
                 int digit = c >= '\u2080' && c <= '\u2089'
                         ? c - '\u2080'

@@ -34,8 +34,8 @@ final class Units {
         ac=acre
         hp=horsepower;horsepower;h p
         mpg=mile per gallon;miles per gallon;m p g
-        ppi=pixel per inch;pixels per inch;p p i
-        lpi=line per inch;lines per inch
+        ppi PPI=pixel per inch;pixels per inch;p p i
+        lpi=line per inch;lines per inch;l p i
         BTU Btu=b t u;b t us
         atm=atmosphere
         mmHg=millimeter of mercury;millimeters of mercury
@@ -65,34 +65,49 @@ final class Units {
         mo mos=month
         yr yrs=year
         pt pts=point;;pint;pints
+        sts=stitch;stitches
         cts=carat;;cent;cents
         °C=degree celsius;degrees celsius;degrees;celsius;degrees c;degrees centigrade;c
         °F=degree fahrenheit;degrees fahrenheit;degrees;fahrenheit;degrees f;f
         °=degree
         C=degree celsius;degrees celsius;degrees;celsius;coulomb;coulombs
         F=degree fahrenheit;degrees fahrenheit;degrees;fahrenheit;farad;farads
-        mph=mile per hour;miles per hour;miles an hour
-        km/h kph=kilometer per hour;kilometers per hour;kilometers an hour;k p h
-        wpm=word per minute;words per minute;words a minute
-        rpm=revolution per minute;revolutions per minute;r p m
-        bpm=beat per minute;beats per minute;b p m
-        fps=frame per second;frames per second;f p s
-        dpi=dot per inch;dots per inch;d p i
-        ppm=part per million;parts per million;p p m
+        mph MPH=mile per hour;miles per hour;miles an hour;m p h
+        km/h kph KPH kmh=kilometer per hour;kilometers per hour;kilometers an hour;k p h
+        wpm WPM=word per minute;words per minute;words a minute;w p m
+        rpm RPM=revolution per minute;revolutions per minute;r p m
+        bpm BPM=beat per minute;beats per minute;b p m
+        fps FPS=frame per second;frames per second;f p s
+        dpi DPI=dot per inch;dots per inch;d p i
+        ppm PPM=part per million;parts per million;p p m
         px=pixel
         MP=megapixel;;m p
         KB kB=kilobyte;;k b;k
         MB=megabyte;;megs;meg;m b
         GB=gigabyte;;gigs;gig;g b
         TB=terabyte;;t b
-        bps=bit per second;bits per second;basis points;basis point;b p s
-        kbps=kilobit per second;kilobits per second
-        mbps Mbps Mb/s=megabit per second;megabits per second;megabits
+        bps=bit per second;bits per second;basis points;basis point;b p s;bips
+        kbps=kilobit per second;kilobits per second;k b p s
+        mbps Mbps Mb/s=megabit per second;megabits per second;megabits;m b p s
         gbps Gbps Gb/s=gigabit per second;gigabits per second
         mAh=milliamp hour;;m a h
         dB=decibel;;d b
+        dBFS=decibel full scale;decibels full scale;d b f s;d b full scale
+        dBA=decibel a;decibels a;d b a
+        dBu=decibel u;decibels u;d b u
+        dBV=decibel v;decibels v;d b v
+        LUFS=loudness unit full scale;loudness units full scale;lufs;l u f s
+        Nm N_m=newton meter
+        ft-lb ft_lb ft-lbs ft_lbs lb-ft lb_ft=foot pound
+        in-lb in_lb in-lbs lb-in=inch pound
+        kHz=kilohertz;kilohertz;k
+        kΩ=kilohm;;kilo ohm;kilo ohms;k ohm;k ohms
+        MΩ=megohm;;mega ohm;mega ohms;meg ohms
+        T=tesla;tesla;t;tooth;teeth
+        ″=inch;inches
+        ′=foot;feet
         kcal=kilocalorie;;calories
-        psi=pound per square inch;pounds per square inch;p s i
+        psi PSI=pound per square inch;pounds per square inch;p s i
         sqft sq.ft. sq._ft.=square foot;square feet
         ha=hectare
         %=percent;percent;per cent
@@ -169,6 +184,11 @@ final class Units {
     static final String COMPOUND = "(sq\\.?\\s|cu\\.?\\s)?" + SYMBOL + "([²³]|(?<=m)[23])?([·⋅]" + SYMBOL
             + "([²³])?)?(?:/" + SYMBOL + "([²³])?)?";
 
+    /** The name of a measure in full behind a number; group 1 is its singular. */
+    static final Pattern MEASURE = Pattern.compile(
+            "\\s(second|minute|hour|day|week|month|year|inch|foot|yard|mile|cup|teaspoon|tablespoon|pint|quart|gallon|pound"
+                    + "|ounce|ton|degree|turn)(?:e?s|)\\b");
+
     private Units() {}
 
     /** The unit of a symbol that {@link #SYMBOL} matched. */
@@ -178,6 +198,11 @@ final class Units {
             throw new IllegalArgumentException("symbol (" + symbol + ") must be a known unit");
         }
         return unit;
+    }
+
+    /** Whether a word is the symbol of a unit. */
+    static boolean isSymbol(String word) {
+        return word.length() > 1 && UNITS.containsKey(word);
     }
 
     /** How a unit alone is said; {@code single} if the number before it is exactly one. */
@@ -259,11 +284,19 @@ final class Units {
         if (m.group(first + 6) == null) {
             return forms;
         }
-        SpokenForms one =
-                power(m.group(first + 6), m.group(first + 7), null, true).first(1);
-        String article = article(one.first().get(0));
-        one = one.or(british(String.join(" ", one.first())));
-        return forms.first(3).then(SpokenForms.of("per", article)).then(one);
+        SpokenForms one = power(m.group(first + 6), m.group(first + 7), null, true);
+        String plain = String.join(" ", said(m.group(first + 6), true).first());
+        one = one.first(1).or(british(String.join(" ", one.first()))).or(behind(plain, m.group(first + 7)));
+        return forms.first(3).then(SpokenForms.of("per", article(plain))).then(one);
+    }
+
+    /** "centimeter cubed", "second per second"; none without a power. */
+    private static SpokenForms behind(String unit, @Nullable String raised) {
+        if (raised == null) {
+            return SpokenForms.NONE;
+        }
+        SpokenForms forms = SpokenForms.of(unit + ("³3".contains(raised) ? " cubed" : " squared"));
+        return unit.equals("second") ? forms.or("second per second") : forms;
     }
 
     /** A unit with a power: "square meters", "seconds squared". */

@@ -55,6 +55,14 @@ final class VersionRule implements NormalizationRule {
         return letter.isEmpty() ? number : SpokenForms.of("version", "v").then(number);
     }
 
+    private static SpokenForms withZero(SpokenForms forms, String written, String said) {
+        return new SpokenForms(forms.all().stream()
+                .map(form -> form.stream()
+                        .map(word -> word.equals(written) ? said : word)
+                        .toList())
+                .toList());
+    }
+
     private SpokenForms parts(String[] parts) {
         SpokenForms forms = SpokenForms.NONE;
         for (String between : new String[] {"point", "dot", ""}) {
@@ -69,6 +77,6 @@ final class VersionRule implements NormalizationRule {
             }
             forms = forms.or(whole).or(short3).or(digits);
         }
-        return forms;
+        return forms.or(withZero(forms, "zero", "oh")).or(withZero(forms, "oh", "zero"));
     }
 }
