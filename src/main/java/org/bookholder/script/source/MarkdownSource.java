@@ -2,6 +2,7 @@ package org.bookholder.script.source;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import org.bookholder.script.model.ScriptWord.Emphasis;
@@ -34,11 +35,13 @@ import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
+import org.jsoup.Jsoup;
 import org.jspecify.annotations.Nullable;
 
 /** Extracts the lines and directions from CommonMark text. */
 final class MarkdownSource extends AbstractVisitor {
     private static final Pattern BREAK = Pattern.compile("(?i)<br\\s*/?>");
+    private static final Pattern TABLE = Pattern.compile("(?i)<table[\\s>]");
     private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
 
     /** How an address begins; one letter is a disk's. */
@@ -56,6 +59,10 @@ final class MarkdownSource extends AbstractVisitor {
     private Emphasis emphasis = Emphasis.NONE;
     private int sourceLine;
     private int quotes;
+
+    /** Line of the file at which the block of HTML stands that is being read; 0 outside of one. */
+    private int blockLine;
+
     private int tables;
     private @Nullable ListMark mark;
 
@@ -72,18 +79,24 @@ final class MarkdownSource extends AbstractVisitor {
      * @param titleWanted whether the first heading should become the title
      */
     static void read(String text, int firstLine, boolean titleWanted, ScriptBuilder draft) {
-        Parser parser = Parser.builder()
+        parser().parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
+    }
+
+    private static Parser parser() {
+        return Parser.builder()
                 .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
                 .maxOpenBlockParsers(ScriptLimits.DEEPEST)
                 .maxInlineNesting(ScriptLimits.DEEPEST)
                 .linkProcessor(SpokenFormNode.processor())
                 .extensions(List.of(TablesExtension.create()))
                 .build();
-        parser.parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
     }
 
     private int lineOf(Node node) {
         List<SourceSpan> spans = node.getSourceSpans();
+        if (blockLine > 0) {
+            return blockLine;
+        }
         return spans.isEmpty() ? sourceLine : spans.get(0).getLineIndex() + firstLine;
     }
 
@@ -202,11 +215,26 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(HtmlBlock html) {
+        if (TABLE.matcher(html.getLiteral()).find()) {
+            webTable(html);
+            return;
+        }
         String text = TAGS.matcher(html.getLiteral()).replaceAll(" ");
         if (text.isBlank()) {
             draft.leaveOut(html.getLiteral(), MARK_UP, lineOf(html));
         }
         block(text, lineOf(html));
+    }
+
+    /** A table in HTML, as some programs write one whose cells hold more than Markdown's own may; all of it counts as one line. */
+    private void webTable(HtmlBlock html) {
+        ConvertedDocument table =
+                WebDocument.convert(Jsoup.parse(html.getLiteral()).body(), Map.of(), new ArrayList<>());
+        int at = lineOf(html);
+        table.leftOut().forEach(left -> draft.leaveOut(left.what(), left.why(), at));
+        blockLine = at;
+        parser().parse(table.text()).accept(this);
+        blockLine = 0;
     }
 
     private void block(String text, int sourceLine) {

@@ -3,9 +3,11 @@ package org.bookholder.script.source;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -30,8 +32,9 @@ final class OpenDocument {
             Map.entry("text:line-break", "br"),
             Map.entry("table:table", "table"),
             Map.entry("table:table-row", "tr"),
-            Map.entry("table:table-cell", "td"),
-            Map.entry("table:covered-table-cell", "td"));
+            Map.entry("table:table-cell", "td"));
+
+    private static final Pattern HEADING = Pattern.compile("Title|Heading(?:_20_\\d{1,2})?");
 
     /** What is not part of the text, and why. */
     private static final Map<String, String> LEFT_OUT = Map.of(
@@ -40,6 +43,7 @@ final class OpenDocument {
             "text:tracked-changes", "tracked changes are read as accepted",
             "draw:text-box", "a text box is not read: put its text into a paragraph",
             "text:table-of-content", "a table of contents is not read",
+            "table:covered-table-cell", "a merged cell covers it",
             "math:math", "write it in words");
 
     /** The part of the archive that holds the text. */
@@ -58,10 +62,23 @@ final class OpenDocument {
             if (body == null) {
                 throw new IOException("no text");
             }
+            body.getElementsByTag("table:covered-table-cell").stream()
+                    .filter(cell -> cell.text().isBlank())
+                    .toList()
+                    .forEach(Element::remove);
             LEFT_OUT.forEach((name, why) -> leaveOut(body, name, why, leftOut));
             body.getElementsByTag("text:h").forEach(heading -> heading.tagName("h2"));
+            Set<String> headings = headingStyles(content);
+            body.getElementsByTag("text:p").stream()
+                    .filter(paragraph -> headings.contains(paragraph.attr("text:style-name")))
+                    .toList()
+                    .forEach(paragraph -> paragraph.tagName("h2"));
             body.getElementsByTag("text:s").forEach(space -> space.text(" "));
             body.getElementsByTag("text:tab").forEach(tab -> tab.text(" "));
+            body.getElementsByTag("table:table-cell").forEach(cell -> {
+                cell.attr("rowspan", cell.attr("table:number-rows-spanned"));
+                cell.attr("colspan", cell.attr("table:number-columns-spanned"));
+            });
             Set<String> numbered = levels(content, "number");
             Set<String> bulleted = levels(content, "bullet");
             body.getElementsByTag("text:list").stream()
@@ -77,6 +94,20 @@ final class OpenDocument {
                     "save it anew without a password, or as .docx, Markdown or plain text",
                     e);
         }
+    }
+
+    /** The styles of titles and headings, and those that the document derives from them: some programs mark headings by these alone. */
+    private static Set<String> headingStyles(Document content) {
+        Set<String> styles = content.getElementsByTag("style:style").stream()
+                .filter(style ->
+                        HEADING.matcher(style.attr("style:parent-style-name")).matches())
+                .map(style -> style.attr("style:name"))
+                .collect(Collectors.toCollection(HashSet::new));
+        content.getElementsByTag("text:p").stream()
+                .map(paragraph -> paragraph.attr("text:style-name"))
+                .filter(style -> HEADING.matcher(style).matches())
+                .forEach(styles::add);
+        return styles;
     }
 
     /** Some programs number the levels of a style in a way of their own: then its first level says what the list is. */

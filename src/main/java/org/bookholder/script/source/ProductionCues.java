@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 
 /**
  * Knows lines of a script that are meant for those who shoot and cut: "VISUAL: the open box", "SFX: a bell", "Slide 3: Tools",
- * "Duration: 40 seconds", "INT. WORKSHOP - DAY". They are shown and not spoken. Which words begin them is common practice. Words that
+ * "Duration: 40 seconds", "INT. WORKSHOP - DAY", "WRITER: ...", "Page 2". They are shown and not spoken. Which words begin them is common practice. Words that
  * people also say count in capitals only: "DEMO: turn it" is a cue, "Demo: turn it" is not.
  */
 final class ProductionCues {
@@ -21,6 +21,17 @@ final class ProductionCues {
             Pattern.compile("(?:VIDEO|(?:ON[- ])?SCREEN(?:CAST|SHOT)?|SUPER|TITLE(?: CARD)?|SHOT|SCENE|ACTION|DEMO|"
                     + "GRAPHICS?|TRANSITION|ANIMATION|MUSIC|CAMERA(?: ANGLE)?|FX|ZOOM(?: IN| OUT)?|PAN|INSERT|PROPS?|LOCATION|SET|WARDROBE)"
                     + NUMBER + ":(?: .*)?");
+
+    /** What stands above a script about its making. */
+    private static final Pattern SHEET = Pattern.compile(
+            "(?i)(?:(?:program(?:me)?|production|episode|project|job|script) (?:number|no\\.?|title|name|id)|running time|trt|length|"
+                    + "writer|written by|author|director|directed by|producer|produced by|editor|client|sponsor|draft|revision|"
+                    + "revised|date|target audience|video title): ?(?:\\S+ ?){0,8}"
+                    + "|(?-i:TITLE|SUBJECT|SERIES|EPISODE|PROGRAMM?E?|VERSION|STATUS|AUDIENCE|OBJECTIVES?|FORMAT|TALENT): ?(?:\\S+ ?){1,8}");
+
+    /** The foot or head of a page. */
+    private static final Pattern PAGE = Pattern.compile(
+            "(?i:page|pg\\.?) \\d{1,3}(?: ?(?:of|/) ?\\d{1,3})?|[-\u2013] ?\\d{1,3} ?[-\u2013]|MORE|CONTINUED|END OF SCRIPT|#{3}|-30-");
 
     private static final Pattern SOUND = Pattern.compile("(?:MUSIC|SFX)(?: (?:(?i:swells?|fades?|begins?|"
             + "ends?|starts?|stops?|plays?|cuts?|in|out|up|down|under)\\b)[^.!?]*)?\\.?");
@@ -39,6 +50,8 @@ final class ProductionCues {
                 || SOUND.matcher(plain).matches()
                 || CHANGE.matcher(plain).matches()
                 || PLACE.matcher(plain).matches()
-                || PART.matcher(plain).matches();
+                || PART.matcher(plain).matches()
+                || SHEET.matcher(plain).matches()
+                || PAGE.matcher(plain).matches();
     }
 }

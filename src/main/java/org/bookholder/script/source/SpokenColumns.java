@@ -17,10 +17,10 @@ import org.bookholder.script.model.LeftOut;
  */
 record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
     /** What columns for the voice are called in scripts; common practice. */
-    private static final Pattern SPOKEN =
-            Pattern.compile("(?i)\\b(?:audio|sound|voice(?: ?-?over)?s?|v\\.?/?o\\.?|narrat"
+    private static final Pattern SPOKEN = Pattern.compile(
+            "(?i)\\b(?:audio|sound|voice(?: ?-?over)?s?|v\\.?/?o\\.?|narrat"
                     + "(?:ion|or|ive)|spoken|speech|script|words|says?|saying|said|talk(?:ing)?|host|presenter|dialog(?:ue)?|"
-                    + "text|copy|lines?|read(?:ing)?|speaker|instructor|teacher|tutor)\\b");
+                    + "text|copy|commentary|commentator|anchor|sync|track|lines?|read(?:ing)?|speaker|instructor|teacher|tutor)\\b");
 
     /** What columns for the eyes are called, even where a word of the voice stands in their heading. */
     private static final Pattern SHOWN =

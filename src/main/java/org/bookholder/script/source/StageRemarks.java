@@ -20,10 +20,12 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
     private static final Pattern ROUND = Pattern.compile("\\(([^()]*)\\)[.,;:!?]?");
 
     /** Cues of scripts for camera and stage; common practice. */
-    private static final Pattern CUE = Pattern.compile("(?i)\\((?:(?:a |long |short |brief |slight |dramatic )?"
-            + "(?:beat|pause|silence|breath)s?|(?:he |she |they |i )?(?:smil|laugh|chuckl|sigh|nod|point|wink|shrug|"
-            + "wav|gestur|whisper)(?:e?s|ing)?|to camera|aside|off|off[- ]?(?:screen|camera)|o\\.?s\\.?|v\\.?o\\.?|"
-            + "on[- ]screen|cont(?:'d|\\.|inued)?|music|applause|sfx:? [^()]*)\\)");
+    private static final Pattern CUE = Pattern.compile(
+            "(?i)\\((?:(?:a |long |short |brief |slight |dramatic )?"
+                    + "(?:beat|pause|silence|breath)s?|(?:he |she |they |i )?(?:smil|laugh|chuckl|sigh|nod|point|wink|shrug|"
+                    + "wav|gestur|whisper)(?:e?s|ing)?|to camera|aside|off|off[- ]?(?:screen|camera)|o\\.?s\\.?|v\\.?o\\.?|"
+                    + "(?:holds|lifts) (?:it|them|both) up|holds up [^()]{1,30}|picks (?:it|them) up|puts (?:it|them) down|looks (?:up|down|away)|"
+                    + "(?:looks|turns|walks) (?:at|to|towards?) (?:the )?(?:camera|lens)|on[- ]screen|cont(?:'d|\\.|inued)?|music|applause|sfx:? [^()]*)\\)");
 
     /** What word processors write for a comment or a note when they export text: "[a]", "[12]", "[^note]". */
     private static final Pattern NOTE_MARK = Pattern.compile("\\[(?:[a-z]{1,2}|\\d{1,3}|\\^[^\\[\\]]{1,20})\\]");

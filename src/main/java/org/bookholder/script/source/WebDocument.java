@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.LeftOut;
 import org.jsoup.Jsoup;
@@ -118,7 +119,7 @@ final class WebDocument {
             case "blockquote", "pre", "aside" -> paragraphOf(element, "> ", depth);
             case "li" -> {
                 lists++;
-                paragraphOf(element, itemMark(element), depth);
+                paragraphOf(element, (mark.startsWith("> ") ? "> " : "") + itemMark(element), depth);
                 lists--;
             }
             case "table" -> table(element, depth);
@@ -193,10 +194,8 @@ final class WebDocument {
         List<Element> rows = table.select("tr").stream()
                 .filter(row -> table.equals(row.closest("table")))
                 .toList();
-        List<List<String>> texts = new ArrayList<>();
-        for (Element row : rows) {
-            texts.add(cells(row).stream().map(Element::text).toList());
-        }
+        List<SortedMap<Integer, Element>> grid = WebTable.grid(rows);
+        List<List<String>> texts = grid.stream().map(WebTable::texts).toList();
         int number = tables.size() + 1;
         SpokenColumns columns = chosen.containsKey(number)
                 ? SpokenColumns.chosen(chosen.getOrDefault(number, Set.of()), texts)
@@ -208,17 +207,10 @@ final class WebDocument {
                 leave(String.join(" | ", texts.get(0)), "the headings of a table");
                 continue;
             }
-            List<Element> cells = cells(rows.get(i));
-            for (int column = 0; column < cells.size(); column++) {
-                paragraphOf(cells.get(column), columns.spoken().contains(column) ? "" : "> ", depth);
+            for (Map.Entry<Integer, Element> cell : grid.get(i).entrySet()) {
+                paragraphOf(cell.getValue(), columns.spoken().contains(cell.getKey()) ? "" : "> ", depth);
             }
         }
-    }
-
-    private static List<Element> cells(Element row) {
-        return row.children().stream()
-                .filter(cell -> Set.of("td", "th").contains(cell.normalName()))
-                .toList();
     }
 
     /** Ends the paragraph that is being collected. */
@@ -227,12 +219,12 @@ final class WebDocument {
         inline.setLength(0);
         if (!content.isBlank()) {
             boolean heading = mark.startsWith("#");
-            boolean item = !heading && !mark.isEmpty() && !mark.equals("> ");
+            boolean item = !heading && !mark.isEmpty() && !mark.startsWith("> ");
             String spaces = item ? indent.at(lists - 1) : "";
             if (!item) {
                 indent.end();
             }
-            String further = mark.equals("> ") ? mark : spaces + " ".repeat(mark.length());
+            String further = mark.startsWith("> ") ? "> " : spaces + " ".repeat(mark.length());
             text.append(spaces)
                     .append(mark)
                     .append(content.replaceAll("[ \\t]*\\n[ \\t]*", heading ? " " : "\n" + further))
