@@ -57,14 +57,13 @@ public final class Actions {
             "break",
             "back");
 
-    /** The name that a page gives itself, which makes its acts its own. */
-    private static final Pattern AUTHOR = Pattern.compile("[0-9a-z]{0,40}");
+    /** The name that a page gives itself, which makes its acts its own, and the name that it gives an act. */
+    private static final Pattern NAME = Pattern.compile("[0-9a-z]{0,40}");
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private final DeskSession session;
     private final InstantSource clock;
-    private final OnceOnly once = new OnceOnly();
 
     /** Acts on {@code session}; breaks are noted by {@code clock}. */
     public Actions(DeskSession session, InstantSource clock) {
@@ -100,30 +99,44 @@ public final class Actions {
         if (!KNOWN.contains(what)) {
             throw new IllegalArgumentException("there is no such action");
         }
-        String author = author(asked);
-        once.ask(
-                asked.path("once").asText(""),
-                reply,
-                first -> session.ask(state -> commands(what, asked, state, author), first));
+        Signature by = new Signature(author(asked), name(asked));
+        // A page that got no answer can't know whether its act was done, and sends it again under the same name.
+        session.ask(
+                state -> state.remarks().acts().done(by.act()) ? List.of() : commands(what, asked, state, by), reply);
+    }
+
+    /** Who asks for an act, and what they call it; empty if not said. */
+    private record Signature(String author, String act) {
+        List<Command> under(Remark remark) {
+            return add(new Remark.Signed(author, remark, act));
+        }
     }
 
     private static String author(JsonNode asked) {
         String author = asked.path("by").asText("");
-        if (!AUTHOR.matcher(author).matches() || author.equals(Remark.Signed.PRESENTER)) {
+        if (!NAME.matcher(author).matches() || author.equals(Remark.Signed.PRESENTER)) {
             throw new IllegalArgumentException("nobody can be called that");
         }
         return author;
     }
 
-    private List<Command> commands(String what, JsonNode asked, SessionState state, String author) {
+    private static String name(JsonNode asked) {
+        String name = asked.path("once").asText("");
+        if (!NAME.matcher(name).matches()) {
+            throw new IllegalArgumentException("no act can be called that");
+        }
+        return name;
+    }
+
+    private List<Command> commands(String what, JsonNode asked, SessionState state, Signature by) {
         return switch (what) {
-            case "mark" -> signed(author, new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), true));
-            case "note" -> signed(author, new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), false));
-            case "edit" -> edit(asked, state, author);
-            case "say" -> signed(author, new Remark.Told(text(asked)));
-            case "decide" -> signed(author, decided(asked, state));
-            case "bound" -> signed(author, bounded(asked, state));
-            case "undo" -> undo(asked, state, author);
+            case "mark" -> by.under(new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), true));
+            case "note" -> by.under(new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), false));
+            case "edit" -> edit(asked, state, by);
+            case "say" -> by.under(new Remark.Told(text(asked)));
+            case "decide" -> by.under(decided(asked, state));
+            case "bound" -> by.under(bounded(asked, state));
+            case "undo" -> undo(asked, state, by);
             default -> live(what, asked, state);
         };
     }
@@ -221,37 +234,33 @@ public final class Actions {
         return List.of(new TakeCommand.Cut(), new NoteCommand.Add(new Remark.BreakBegan(clock.instant())));
     }
 
-    private static List<Command> edit(JsonNode asked, SessionState state, String author) {
+    private static List<Command> edit(JsonNode asked, SessionState state, Signature by) {
         int number = asked.path("note").asInt();
         Note note = state.remarks()
                 .note(number)
                 .orElseThrow(() -> new IllegalArgumentException("this note is gone, or can't be changed"));
         String text = text(asked);
-        return text.equals(note.text()) ? List.of() : signed(author, new Remark.Edited(number, text));
+        return text.equals(note.text()) ? List.of() : by.under(new Remark.Edited(number, text));
     }
 
     /** Takes back the act that the page named, if it is the author's own, still holds, and is the last thing that they did. */
-    private static List<Command> undo(JsonNode asked, SessionState state, String author) {
+    private static List<Command> undo(JsonNode asked, SessionState state, Signature by) {
         Acts acts = state.remarks().acts();
         Optional<Act> act =
-                asked.hasNonNull("act") ? acts.number(asked.path("act").asInt()) : acts.last(author);
+                asked.hasNonNull("act") ? acts.number(asked.path("act").asInt()) : acts.last(by.author());
         if (act.isEmpty()) {
             throw new IllegalArgumentException("there is nothing to undo");
         }
-        if (!act.get().author().equals(author)) {
+        if (!act.get().author().equals(by.author())) {
             throw new IllegalArgumentException("someone else did this, and only they can undo it");
         }
-        if (acts.last(author).filter(act.get()::equals).isEmpty()) {
+        if (acts.last(by.author()).filter(act.get()::equals).isEmpty()) {
             throw new IllegalArgumentException("you have done something else since");
         }
         if (acts.builtOn(act.get())) {
             throw new IllegalArgumentException("someone else has changed this note since; edit it instead");
         }
-        return signed(author, new Remark.Retracted(act.get().number()));
-    }
-
-    private static List<Command> signed(String author, Remark remark) {
-        return add(new Remark.Signed(author, remark));
+        return by.under(new Remark.Retracted(act.get().number()));
     }
 
     private static List<Command> add(Remark remark) {

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.pcollections.HashTreePSet;
+import org.pcollections.PSet;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
@@ -15,9 +17,16 @@ import org.pcollections.TreePVector;
  * @param gone decisions about lines that a changed script no longer has, in order; what they accepted in every line still holds
  * @param count how many were done, with those taken back: the number of the last one
  * @param base the decisions that nobody can take back: what other sessions have accepted
+ * @param names what the acts that were done are called by those who asked for them, with those taken back
  */
-public record Acts(PVector<Act> standing, PVector<Act> gone, int count, ReviewOverrides base) {
-    static final Acts NONE = new Acts(TreePVector.empty(), TreePVector.empty(), 0, ReviewOverrides.NONE);
+public record Acts(PVector<Act> standing, PVector<Act> gone, int count, ReviewOverrides base, PSet<String> names) {
+    static final Acts NONE =
+            new Acts(TreePVector.empty(), TreePVector.empty(), 0, ReviewOverrides.NONE, HashTreePSet.empty());
+
+    /** Whether the act of this name was done, in this run of the program or an earlier one; nothing has an empty name. */
+    public boolean done(String name) {
+        return names.contains(name);
+    }
 
     /** The act with this number, if it still holds. */
     public Optional<Act> number(int number) {
@@ -57,15 +66,19 @@ public record Acts(PVector<Act> standing, PVector<Act> gone, int count, ReviewOv
     }
 
     Acts plus(Act act) {
-        return new Acts(standing.plus(act), gone, act.number(), base);
+        return new Acts(standing.plus(act), gone, act.number(), base, names);
     }
 
     Acts minus(Act act) {
-        return new Acts(standing.minus(act), gone.minus(act), count, base);
+        return new Acts(standing.minus(act), gone.minus(act), count, base, names);
+    }
+
+    Acts named(String act) {
+        return new Acts(standing, gone, count, base, names.plus(act));
     }
 
     Acts carried(List<AcceptedReading> earlier) {
-        return new Acts(standing, gone, count, base.carried(earlier));
+        return new Acts(standing, gone, count, base.carried(earlier), names);
     }
 
     /** The same for a changed script. What is accepted in every line stays accepted when its own line is gone. */
@@ -80,6 +93,6 @@ public record Acts(PVector<Act> standing, PVector<Act> gone, int count, ReviewOv
                 without.add(act.withoutLine(lines));
             }
         }
-        return new Acts(TreePVector.from(moved), TreePVector.from(without), count, base.renumbered(lines));
+        return new Acts(TreePVector.from(moved), TreePVector.from(without), count, base.renumbered(lines), names);
     }
 }

@@ -56,10 +56,16 @@ public sealed interface Remark {
      *
      * @param author {@link #PRESENTER}, or the name that a desk's page has given itself
      * @param remark the remark; it is not signed itself
+     * @param name what its author calls this act, so that it is done once, however often it is asked for; empty if it has no name
      */
-    record Signed(String author, Remark remark) implements Remark {
+    record Signed(String author, Remark remark, String name) implements Remark {
         /** The author at the reading window. */
         public static final String PRESENTER = "presenter";
+
+        /** A remark without a name. */
+        public Signed(String author, Remark remark) {
+            this(author, remark, "");
+        }
 
         /** Checks that the remark is not signed twice. */
         public Signed {

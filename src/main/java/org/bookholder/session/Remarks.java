@@ -167,6 +167,11 @@ public record Remarks(
                 acts.renumbered(change));
     }
 
+    /** Remembers that the act of this name was done; an empty name is none. */
+    Remarks named(String act) {
+        return act.isEmpty() ? this : new Remarks(notes, message, breakSince, rulings, acts.named(act));
+    }
+
     private Remarks did(String author, Act.Change change) {
         Act act = new Act(acts.count() + 1, author, change);
         return new Remarks(notes, message, breakSince, act.over(rulings), acts.plus(act));

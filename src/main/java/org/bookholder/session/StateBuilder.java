@@ -234,6 +234,7 @@ final class StateBuilder implements SessionEventHandler {
         public void signed(Remark.Signed remark) {
             author = remark.author();
             remark.remark().to(this);
+            remarks = remarks.named(remark.name());
         }
 
         @Override

@@ -47,6 +47,27 @@ final class ActionsTest {
                 .isEqualTo("done");
     }
 
+    /** A page that got no answer sends its act again, to the next start of the program too: what was recorded says that it was done. */
+    @Test
+    void anActThatIsSentAgainUnderItsNameIsDoneOnce() {
+        Remark mark = new Remark.Signed("ann", new Remark.Noted(2, "", true), "x1");
+        assertThat(act("{\"do\":\"mark\",\"line\":2,\"by\":\"ann\",\"once\":\"x1\"}"))
+                .isEqualTo("done");
+        assertThat(session.told).containsExactly(new NoteCommand.Add(mark));
+
+        session.happens(new SessionEvent.Remarked(s(7), mark));
+        session.happens(new SessionEvent.Remarked(s(8), new Remark.Signed("ann", new Remark.Retracted(1))));
+        assertThat(act("{\"do\":\"mark\",\"line\":2,\"by\":\"ann\",\"once\":\"x1\"}"))
+                .isEqualTo("done");
+        assertThat(session.told).hasSize(1);
+
+        assertThat(act("{\"do\":\"mark\",\"line\":2,\"by\":\"ann\",\"once\":\"x2\"}"))
+                .isEqualTo("done");
+        assertThat(session.told).hasSize(2);
+        assertThat(act("{\"do\":\"mark\",\"line\":2,\"once\":\"X 1\"}"))
+                .isEqualTo("refused: no act can be called that");
+    }
+
     @Test
     void anUndoIsOfTheLastActOnly() {
         for (int line : new int[] {1, 2}) {

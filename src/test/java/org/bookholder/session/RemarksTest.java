@@ -57,6 +57,18 @@ final class RemarksTest {
         return state.lines().pickups().stream().map(LineNotes::line).toList();
     }
 
+    /** A page may send an act again after it was taken back, or after the text was changed. */
+    @Test
+    void whatAnActWasCalledIsRemembered() {
+        SessionState marked = with(heard(), new Remark.Signed("ann", new Remark.Noted(4, "", true), "x1"));
+        SessionState undone = with(marked, new Remark.Signed("ann", new Remark.Retracted(1), "x2"));
+        SessionState shorter = Session.apply(undone, new SessionEvent.TextChanged(s(30), "Spring comes early.\n"));
+        assertThat(shorter.remarks().notes()).isEmpty();
+        assertThat(shorter.remarks().acts().names()).containsExactlyInAnyOrder("x1", "x2");
+        assertThat(shorter.remarks().acts().done("x1")).isTrue();
+        assertThat(shorter.remarks().acts().done("")).isFalse();
+    }
+
     @Test
     void aKeptAttemptIsTheBestOneAndIsUsedInTheCut() {
         SessionState kept = with(heard(), new Remark.Decided(2, Choice.KEEP, 1, 2));

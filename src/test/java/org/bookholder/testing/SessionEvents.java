@@ -182,7 +182,7 @@ public final class SessionEvents {
 
     private static Arbitrary<Remark> remarks() {
         return Arbitraries.oneOf(
-                unsigned(), Combinators.combine(texts(), unsigned()).as(Remark.Signed::new));
+                unsigned(), Combinators.combine(texts(), unsigned(), texts()).as(Remark.Signed::new));
     }
 
     private static Arbitrary<Remark> unsigned() {

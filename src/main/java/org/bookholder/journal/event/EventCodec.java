@@ -127,6 +127,7 @@ public final class EventCodec {
                 .addModule(new TakeEndModule())
                 .addModule(new WordTimeModule())
                 .addModule(new RecordedLinesModule())
+                .addModule(new SignedModule())
                 .withConfigOverride(RecordedLines.class, lines -> lines.setInclude(RecordedLinesModule.IF_KNOWN))
                 .addMixIn(SessionEvent.class, Kind.class)
                 .addMixIn(Remark.class, Kind.class)

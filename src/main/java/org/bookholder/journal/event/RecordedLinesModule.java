@@ -2,11 +2,7 @@ package org.bookholder.journal.event;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.databind.DeserializationContext;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import java.io.IOException;
@@ -31,7 +27,7 @@ final class RecordedLinesModule extends SimpleModule {
         addSerializer(RecordedLines.class, new LinesWriter());
         addDeserializer(
                 SessionEvent.Opened.class,
-                new Reader<>(
+                new AddedPartReader<>(
                         SessionEvent.Opened.class,
                         event -> new SessionEvent.Opened(
                                 event.part("at", StreamTime.class),
@@ -39,52 +35,19 @@ final class RecordedLinesModule extends SimpleModule {
                                 event.part("title", String.class),
                                 event.part("source", String.class),
                                 event.part("scriptText", String.class),
-                                event.lines())));
+                                lines(event))));
         addDeserializer(
                 SessionEvent.TextChanged.class,
-                new Reader<>(
+                new AddedPartReader<>(
                         SessionEvent.TextChanged.class,
                         event -> new SessionEvent.TextChanged(
                                 event.part("at", StreamTime.class),
                                 event.part("scriptText", String.class),
-                                event.lines())));
+                                lines(event))));
     }
 
-    /** An event that is being read. */
-    private record Stored(DeserializationContext context, JsonNode event) {
-        <T> T part(String name, Class<T> type) throws IOException {
-            JsonNode part = event.get(name);
-            if (part == null || part.isNull()) {
-                context.reportInputMismatch(type, "Missing creator property '%s'", name);
-            }
-            return context.readTreeAsValue(part, type);
-        }
-
-        RecordedLines lines() throws IOException {
-            return event.hasNonNull("lines") ? part("lines", RecordedLines.class) : RecordedLines.UNKNOWN;
-        }
-    }
-
-    /** Puts an event together. */
-    @FunctionalInterface
-    private interface Made<T> {
-        T of(Stored event) throws IOException;
-    }
-
-    private static final class Reader<T> extends StdDeserializer<T> {
-        private static final long serialVersionUID = 1L;
-
-        private final transient Made<T> made;
-
-        Reader(Class<T> type, Made<T> made) {
-            super(type);
-            this.made = made;
-        }
-
-        @Override
-        public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
-            return made.of(new Stored(context, context.readTree(in)));
-        }
+    private static RecordedLines lines(AddedPartReader.Stored event) throws IOException {
+        return event.part("lines", RecordedLines.class, RecordedLines.UNKNOWN);
     }
 
     private static final class LinesWriter extends StdSerializer<RecordedLines> {

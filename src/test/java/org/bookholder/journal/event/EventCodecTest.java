@@ -101,6 +101,22 @@ final class EventCodecTest {
     }
 
     @Test
+    void anActIsStoredWithItsNameAndReadWithoutOneToo() throws ProblemException {
+        String old = "{\"type\":\"remarked\",\"at\":7,\"remark\":{\"type\":\"signed\",\"author\":\"ann\","
+                + "\"remark\":{\"type\":\"told\",\"text\":\"slower\"}";
+        SessionEvent unnamed =
+                new SessionEvent.Remarked(new StreamTime(7), new Remark.Signed("ann", new Remark.Told("slower")));
+        SessionEvent named =
+                new SessionEvent.Remarked(new StreamTime(7), new Remark.Signed("ann", new Remark.Told("slower"), "x1"));
+        assertThat(EventCodec.decode(old + "}}", "test")).isEqualTo(unnamed);
+        assertThat(EventCodec.encode(unnamed)).isEqualTo(old + "}}");
+        assertThat(EventCodec.encode(named)).isEqualTo(old + ",\"name\":\"x1\"}}");
+        assertThat(EventCodec.decode(EventCodec.encode(named), "test")).isEqualTo(named);
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(() -> EventCodec.decode(old.replace("\"author\":\"ann\",", "") + "}}", "test"));
+    }
+
+    @Test
     void ignoresFieldsOfALaterVersion() throws ProblemException {
         assertThat(EventCodec.decode("{\"type\":\"held\",\"at\":7,\"by\":{\"name\":[1,2]}}", "test"))
                 .isEqualTo(new SessionEvent.Held(new StreamTime(7)));
