@@ -80,7 +80,7 @@ final class HomeHandOffTest {
                 StoredExamples.script("One wheel"));
         browser.until("homeState.shelf?.sessions.length === 2");
         room("handoff");
-        assertThat(browser.text("#w-session")).contains("1 · One wheel, all 2 sessions as one");
+        assertThat(browser.text("#w-session")).contains("1 · One wheel, both sessions as one");
         assertThat(browser.value("document.querySelector('#w-session').value")).isEqualTo(lesson.toString());
         assertThat(browser.text("#w-session-why")).contains("each line comes from the one in which it is clean");
         done();

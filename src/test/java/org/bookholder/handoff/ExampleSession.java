@@ -33,7 +33,12 @@ public final class ExampleSession {
     private ExampleSession() {}
 
     public static SessionState state() {
-        return Session.apply(Session.begin(SCRIPT, FatigueLimits.defaults()), events());
+        return of(events());
+    }
+
+    /** The session's state after these events, which may be more than its own. */
+    public static SessionState of(List<SessionEvent> events) {
+        return Session.apply(Session.begin(SCRIPT, FatigueLimits.defaults()), events);
     }
 
     public static List<SessionEvent> events() {

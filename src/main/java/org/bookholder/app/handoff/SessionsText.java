@@ -40,7 +40,7 @@ record SessionsText(HandOff handOff, List<Part> parts) {
         rows.add(handOff.state().script().title());
         rows.add("");
         rows.add("This hand-off is of " + Text.count(parts.size(), "session")
-                + ". Each line is taken from the last session in" + " which it was read clean.");
+                + ". Each line is taken from the last session in which it was read clean.");
         rows.add(
                 "Takes are counted on from one session to the next, in all files. Two files of one name have two reels.");
         for (Part part : parts) {

@@ -1,8 +1,8 @@
 package org.bookholder.handoff.sound;
 
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntUnaryOperator;
 import org.bookholder.cutlist.TakeSound;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.handoff.timeline.Media;
@@ -15,17 +15,20 @@ interface Samples extends AutoCloseable {
     /** The sample with a number; silence where there is none. */
     short at(int take, long number) throws ProblemException;
 
+    /** How many samples a second those of this take are. */
+    int rate(int take);
+
     @Override
     void close();
 
     /** A file of footage at {@code rate} samples a second, counted from its beginning. */
     static Samples ofFile(Media media, OptionalInt channel, int rate) throws ProblemException {
-        return new FileSamples(FootageSound.open(media.file(), rate, channel));
+        return new FileSamples(FootageSound.open(media.file(), rate, channel), rate);
     }
 
-    /** The session's own recordings at their own rate, counted from the session's beginning. */
-    static Samples ofTakes(TakeSound sound, int rate) {
-        return new TakeSamples(sound, rate);
+    /** The session's own recordings, each at its own rate, which {@code rates} tells, counted from the session's beginning. */
+    static Samples ofTakes(TakeSound sound, IntUnaryOperator rates) {
+        return new TakeSamples(sound, rates);
     }
 
     /** Keeps the last seconds of a file that is read from beginning to end. */
@@ -33,12 +36,19 @@ interface Samples extends AutoCloseable {
         private static final int KEPT = 1 << 18;
 
         private final FootageSound sound;
+        private final int rate;
         private final short[] kept = new short[KEPT];
         private long read;
         private boolean ended;
 
-        FileSamples(FootageSound sound) {
+        FileSamples(FootageSound sound, int rate) {
             this.sound = sound;
+            this.rate = rate;
+        }
+
+        @Override
+        public int rate(int take) {
+            return rate;
         }
 
         @Override
@@ -64,15 +74,19 @@ interface Samples extends AutoCloseable {
         private static final int SECONDS = 10;
 
         private final TakeSound sound;
-        private final int rate;
-        private final short[] piece;
+        private final IntUnaryOperator rates;
+        private short[] piece = {};
         private int take;
         private long from = -1;
 
-        TakeSamples(TakeSound sound, int rate) {
+        TakeSamples(TakeSound sound, IntUnaryOperator rates) {
             this.sound = sound;
-            this.rate = rate;
-            piece = new short[SECONDS * rate];
+            this.rates = rates;
+        }
+
+        @Override
+        public int rate(int wanted) {
+            return rates.applyAsInt(wanted);
         }
 
         @Override
@@ -82,7 +96,7 @@ interface Samples extends AutoCloseable {
             }
             if (from < 0 || wanted != take || number < from || number >= from + piece.length) {
                 // A second before it is kept for the small steps back.
-                read(wanted, Math.max(0, number - rate));
+                read(wanted, Math.max(0, number - rate(wanted)));
             }
             return piece[(int) (number - from)];
         }
@@ -90,7 +104,8 @@ interface Samples extends AutoCloseable {
         private void read(int wanted, long first) throws ProblemException {
             take = wanted;
             from = first;
-            Arrays.fill(piece, (short) 0);
+            int rate = rate(wanted);
+            piece = new short[SECONDS * rate];
             StreamTime start = StreamTime.ofSamples(first, rate);
             Optional<AudioBlock> block = sound.read(wanted, start, StreamTime.ofSamples(first + piece.length, rate));
             if (block.isPresent()) {
@@ -106,7 +121,7 @@ interface Samples extends AutoCloseable {
 
         @Override
         public void close() {
-            Arrays.fill(piece, (short) 0);
+            // It is read piece by piece; nothing stays open.
         }
     }
 }

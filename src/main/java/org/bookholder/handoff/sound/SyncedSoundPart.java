@@ -118,13 +118,13 @@ public final class SyncedSoundPart implements HandOffPart {
     private static void write(HandOff handOff, String name, Media camera, Source source, ClockMap map, OutputStream out)
             throws IOException, ProblemException {
         boolean own = source.media().get(0).kind() == Media.Kind.TAKE;
-        int first = map.pairs().get(0).camera().take();
-        int rate = own ? rate(handOff, first).orElse(RATE) : RATE;
+        Map<Integer, Integer> rates = own ? rates(handOff, map) : Map.of();
+        int rate = rates.values().stream().mapToInt(Integer::intValue).max().orElse(RATE);
         FrameRate frames = handOff.timeline().rate();
         long samples = frames.length(camera.frames()).samples(rate);
         WavChunks.begin(out, rate, samples, List.of(bext(handOff, name, camera, source, rate)));
         try (Samples from = own
-                ? Samples.ofTakes(handOff.sound(), rate)
+                ? Samples.ofTakes(handOff.sound(), take -> rates.getOrDefault(take, rate))
                 : Samples.ofFile(source.media().get(0), source.channel(), rate)) {
             for (long done = 0; done < samples; done += rate) {
                 short[] piece = new short[(int) Math.min(rate, samples - done)];
@@ -134,8 +134,8 @@ public final class SyncedSoundPart implements HandOffPart {
                     double session = pair.camera().sessionTicks(ticks);
                     double at = own ? session : pair.source().fileTicks(session);
                     int take = pair.camera().take();
-                    double value =
-                            Interpolator.at(at * rate / StreamTime.TICKS_PER_SECOND, number -> from.at(take, number));
+                    double value = Interpolator.at(
+                            at * from.rate(take) / StreamTime.TICKS_PER_SECOND, number -> from.at(take, number));
                     piece[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
                 }
                 WavChunks.samples(out, piece);
@@ -153,6 +153,16 @@ public final class SyncedSoundPart implements HandOffPart {
                 .plus(new StreamTime(ticks).toDuration());
         String description = handOff.state().script().title() + ", " + source.name() + " in step with " + camera.name();
         return new WavChunks.Chunk("bext", new Bext(description, Bext.reference(name, began), began, rate).bytes());
+    }
+
+    /** The rates of the takes in a camera's file, which may be of several sessions with one microphone each. */
+    private static Map<Integer, Integer> rates(HandOff handOff, ClockMap map) {
+        Map<Integer, Integer> rates = new LinkedHashMap<>();
+        for (ClockMap.Pair pair : map.pairs()) {
+            int take = pair.camera().take();
+            rate(handOff, take).ifPresent(rate -> rates.put(take, rate));
+        }
+        return rates;
     }
 
     /** The rate of a take's recording; empty if it was not recorded or cannot be read, which is said elsewhere. */

@@ -8,11 +8,14 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.bookholder.cutlist.TakeSound;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
@@ -22,7 +25,10 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.HandOffPartContract;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.speech.AudioBlock;
+import org.bookholder.testing.Readings;
 import org.bookholder.testing.Stereo;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
@@ -77,6 +83,35 @@ final class SyncedSoundPartTest extends HandOffPartContract {
         assertThat(takes[rate]).isZero();
     }
 
+    /** Two sessions of a lesson are handed off as one; each may have had a microphone of its own. */
+    @Test
+    void takesOfTwoRatesUnderOneCameraAreBothInStep() throws Exception {
+        StreamTime second = StreamTime.ofSeconds(18);
+        StreamTime end = StreamTime.ofSeconds(26);
+        List<SessionEvent> events = new ArrayList<>(ExampleSession.events());
+        events.add(new SessionEvent.TakeStarted(second, 2, Readings.MORNING, "headset", ReadingPosition.START));
+        events.add(new SessionEvent.TakeEnded(end, 2, Readings.MORNING, TakeEnd.CUT));
+        PlacedFootage camera = camera(
+                30,
+                new Placement(1, StreamTime.ZERO, 96_000, 50_000, StreamTime.ZERO, second, 1),
+                new Placement(2, second, 960_043, 50_000, second, end, 1));
+        HandOff handOff = handOff(
+                events,
+                List.of(camera),
+                (take, from, to) -> take == 1
+                        ? own(8000, from, StreamTime.min(to, second))
+                        : own(16_000, from, StreamTime.min(to, end)));
+        short[] takes = samples(written(handOff), "lesson-sync-cam1-takes.wav");
+        int rate = 16_000;
+        assertThat(takes).hasSize(30 * rate);
+        for (int i = (int) (2.01 * rate); i < 27.9 * rate; i++) {
+            double now = (double) i / rate;
+            double session = now < 20 ? session(i, rate) : 18 + (now - 960_043 / 48_000.0) / (1 + 50e-6);
+            double expected = Math.abs(now - 20) < 0.01 ? takes[i] : tone(session);
+            assertThat((double) takes[i]).as("sample %d", i).isCloseTo(expected, within(12.0));
+        }
+    }
+
     /** EBU Tech 3285: the time reference is the count of samples since midnight, here from the camera's 10:00:00:00. */
     @Test
     void theTimeReferenceIsTheCamerasTimecode() throws Exception {
@@ -114,21 +149,21 @@ final class SyncedSoundPartTest extends HandOffPartContract {
         Path recorder = Stereo.write(folder.resolve("REC01.WAV"), RATE, voice, new short[voice.length]);
         StreamTime end = StreamTime.ofSeconds(18);
         List<PlacedFootage> footage = List.of(
-                placed(
-                        Path.of("/shoot/CAM1.MP4"),
-                        20,
-                        Optional.of(new Footage.Picture(1920, 1080, FrameRate.FPS_25, false)),
-                        Optional.of("10:00:00:00"),
-                        new Placement(1, StreamTime.ZERO, 96_000, 50_000, StreamTime.ZERO, end, 1)),
+                camera(20, new Placement(1, StreamTime.ZERO, 96_000, 50_000, StreamTime.ZERO, end, 1)),
                 placed(
                         recorder,
                         19,
                         Optional.empty(),
                         Optional.empty(),
                         new Placement(1, StreamTime.ZERO, 48_000, -100_000, StreamTime.ZERO, end, 1)));
-        HandOff plain = ExampleHandOff.of(
-                ExampleSession.state(), ExampleSession.events(), footage, new Timecode(FrameRate.FPS_25, false));
-        HandOff handOff = new HandOff(
+        return written(handOff(
+                ExampleSession.events(), footage, (take, from, to) -> own(8000, from, StreamTime.min(to, end))));
+    }
+
+    private static HandOff handOff(List<SessionEvent> events, List<PlacedFootage> footage, TakeSound sound) {
+        HandOff plain =
+                ExampleHandOff.of(ExampleSession.of(events), events, footage, new Timecode(FrameRate.FPS_25, false));
+        return new HandOff(
                 plain.folder(),
                 plain.name(),
                 plain.state(),
@@ -136,8 +171,11 @@ final class SyncedSoundPartTest extends HandOffPartContract {
                 plain.cut(),
                 plain.timeline(),
                 plain.media(),
-                (take, from, to) -> own(from, StreamTime.min(to, end)),
+                sound,
                 plain.zone());
+    }
+
+    private Map<String, byte[]> written(HandOff handOff) throws Exception {
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (HandOffFile file : part().files(handOff)) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -147,8 +185,7 @@ final class SyncedSoundPartTest extends HandOffPartContract {
         return files;
     }
 
-    private static Optional<AudioBlock> own(StreamTime from, StreamTime to) {
-        int rate = 8000;
+    private static Optional<AudioBlock> own(int rate, StreamTime from, StreamTime to) {
         int first = (int) from.samples(rate);
         short[] samples = new short[Math.max(0, (int) to.samples(rate) - first)];
         for (int i = 0; i < samples.length; i++) {
@@ -157,12 +194,21 @@ final class SyncedSoundPartTest extends HandOffPartContract {
         return samples.length == 0 ? Optional.empty() : Optional.of(new AudioBlock(from, rate, samples));
     }
 
+    private static PlacedFootage camera(double seconds, Placement... placements) {
+        return placed(
+                Path.of("/shoot/CAM1.MP4"),
+                seconds,
+                Optional.of(new Footage.Picture(1920, 1080, FrameRate.FPS_25, false)),
+                Optional.of("10:00:00:00"),
+                placements);
+    }
+
     private static PlacedFootage placed(
             Path file,
             double seconds,
             Optional<Footage.Picture> picture,
             Optional<String> timecode,
-            Placement placement) {
+            Placement... placements) {
         return new PlacedFootage(
                 new Footage(
                         file,
@@ -172,7 +218,7 @@ final class SyncedSoundPartTest extends HandOffPartContract {
                         timecode,
                         Optional.empty(),
                         Optional.empty()),
-                List.of(placement));
+                List.of(placements));
     }
 
     private static short[] samples(Map<String, byte[]> files, String name) {

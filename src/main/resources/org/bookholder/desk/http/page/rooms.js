@@ -22,9 +22,11 @@ const ofLesson = (home, number) => home.shelf.sessions.filter((s) => s.number ==
 /** The lessons that were read in several sessions. */
 const inSeveral = (home) => home.shelf.lessons.filter((l) => ofLesson(home, l.number).length > 1);
 
+const together = (count) => (count === 2 ? 'both sessions' : `all ${count} sessions`);
+
 const lessonOrSession = choice('session', 'Lesson or session', (home) => {
   const all = [
-    ...inSeveral(home).map((l) => [l.file, `${l.number} · ${l.title}, all ${ofLesson(home, l.number).length} sessions as one`]),
+    ...inSeveral(home).map((l) => [l.file, `${l.number} · ${l.title}, ${together(ofLesson(home, l.number).length)} as one`]),
     ...sessions(home)];
   return all.length ? all : none;
 }, { first: lastRead });
