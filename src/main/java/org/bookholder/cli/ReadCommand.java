@@ -129,7 +129,7 @@ final class ReadCommand implements Callable<Integer> {
         Map<Path, ReadingOn> begun = new HashMap<>();
         for (Path script : Objects.requireNonNullElse(scripts, List.<Path>of())) {
             if (Files.isDirectory(script)) {
-                for (RunningOrder.Turn turn : RunningOrder.of(script, whoReads(), here)) {
+                for (RunningOrder.Turn turn : RunningOrder.of(script, whoReads(), anew, here)) {
                     lessons.add(turn.script());
                     begun.put(turn.script(), turn.on());
                 }
@@ -145,7 +145,7 @@ final class ReadCommand implements Callable<Integer> {
                 terminal,
                 left,
                 speakers.names(),
-                place -> request(left.get(place), goesOn(begun, left.get(place)), place == 0),
+                place -> request(left.get(place), goesOn(begun, left.get(place), place == 0), place == 0),
                 verbose);
     }
 
@@ -154,15 +154,16 @@ final class ReadCommand implements Callable<Integer> {
     }
 
     /** Where a lesson of a course's folder goes on: a recording, a pickup round and the part of some speakers do not. */
-    private ReadingOn goesOn(Map<Path, ReadingOn> begun, Path script) {
-        boolean other = anew
-                || session != null
-                || audio != null
-                || pickups
-                || !speakers.names().isEmpty();
+    private ReadingOn goesOn(Map<Path, ReadingOn> begun, Path script, boolean first) {
+        boolean other =
+                session != null || audio != null || pickups || !speakers.names().isEmpty();
         ReadingOn on = other ? ReadingOn.NOWHERE : begun.getOrDefault(script, ReadingOn.NOWHERE);
         if (on.session().isPresent()) {
             terminal.out().println("Its last session goes on in a new take; --new-session begins another.");
+        } else if (on.from().isPresent() && !(first && from != null)) {
+            terminal.out()
+                    .println("A new session begins at line " + on.from().get()
+                            + ", the first that was not reached; to read the lesson once more, name its file.");
         }
         return on;
     }

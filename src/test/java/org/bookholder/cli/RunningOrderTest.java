@@ -21,6 +21,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -116,6 +117,33 @@ final class RunningOrderTest {
                 .as(program.err())
                 .isZero();
         assertThat(sessions()).hasSize(2);
+    }
+
+    /** What was begun on another day goes on in a new session, because the light is another one; also if a new one is asked for. */
+    @Test
+    void aLessonOfAnotherDayBeginsWhereNobodyHasReadAndSaysSo() throws IOException, ProblemException {
+        Path lesson = Files.createDirectories(folder.resolve("course")).resolve("lesson.md");
+        Files.writeString(lesson, StoredExamples.script("A wheel"));
+        StoredExamples.write(
+                folder.resolve("data/sessions/2026-03-02-0900-a-wheel"),
+                lesson.toString(),
+                StoredExamples.script("A wheel"));
+        String begins = "A new session begins at line 6, the first that was not reached";
+        for (String[] options : new String[][] {{}, {"--new-session"}}) {
+            lessons.add(List.of(new TakeCommand.Quit()));
+            List<String> words = new ArrayList<>(List.of("read", String.valueOf(lesson.getParent()), "--no-desk"));
+            words.addAll(List.of(options));
+            assertThat(program.run(words.toArray(String[]::new)))
+                    .as(program.err())
+                    .isZero();
+            assertThat(program.out()).contains(begins);
+        }
+        lessons.add(List.of(new TakeCommand.Quit()));
+        assertThat(program.run("read", String.valueOf(lesson.getParent()), "--no-desk", "--from", "1"))
+                .as(program.err())
+                .isZero();
+        assertThat(program.out()).doesNotContain(begins);
+        assertThat(sessions()).hasSize(4);
     }
 
     @Test

@@ -31,13 +31,15 @@ public final class RunningOrder {
      *
      * @param folder the course's folder
      * @param presenter the presenter whose sessions go on
+     * @param anew whether each lesson gets a session of its own
      * @throws ProblemException if the course or a script can't be read, or all of it is recorded
      */
-    public static List<Turn> of(Path folder, String presenter, Environment here) throws ProblemException {
+    public static List<Turn> of(Path folder, String presenter, boolean anew, Environment here) throws ProblemException {
         CourseOverview course = CourseOverview.read(folder, here);
         List<Turn> turns = new ArrayList<>();
         for (LessonState state : lessons(course.status(), here.zone())) {
-            turns.add(new Turn(state.lesson().file(), ReadingOn.of(course, state, presenter, here)));
+            ReadingOn on = anew ? ReadingOn.anew(state) : ReadingOn.of(course, state, presenter, here);
+            turns.add(new Turn(state.lesson().file(), on));
         }
         if (turns.isEmpty()) {
             throw new ProblemException(

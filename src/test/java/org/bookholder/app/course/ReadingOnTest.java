@@ -145,7 +145,7 @@ final class ReadingOnTest {
     }
 
     private List<String> order() throws Exception {
-        return RunningOrder.of(folder.resolve("course"), DayService.SOLE_PRESENTER, here).stream()
+        return RunningOrder.of(folder.resolve("course"), DayService.SOLE_PRESENTER, false, here).stream()
                 .map(turn -> String.valueOf(turn.script().getFileName()).replace(".md", ""))
                 .toList();
     }
