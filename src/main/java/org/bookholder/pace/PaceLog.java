@@ -2,6 +2,8 @@ package org.bookholder.pace;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.HashTreePMap;
 import org.pcollections.PMap;
@@ -112,6 +114,11 @@ public record PaceLog(
         return nextBand == band && nextFigure.equals(figure)
                 ? this
                 : new PaceLog(rules, take, begun, clock, marks, takes, lesson, articulated, nextBand, nextFigure);
+    }
+
+    /** The current pace at a position in a script's text, against the pace that its settings aim at. */
+    public PaceReading reading(WordCounts script, ReadingPosition position, ScriptSettings settings) {
+        return reading(script.length(position), script.length(), settings.targetPace());
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.pace.PaceRules;
-import org.bookholder.pace.TextLength;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.TreePVector;
@@ -34,11 +33,7 @@ public final class Session {
                 Following.from(ReadingPosition.START),
                 new Lines(sums.heard().lines(), TreePVector.empty()),
                 new Measures(
-                        sums.pace()
-                                .reading(
-                                        TextLength.NONE,
-                                        sums.counts().length(),
-                                        script.settings().targetPace()),
+                        sums.pace().reading(sums.counts(), ReadingPosition.START, script.settings()),
                         sums.fatigue().report(StreamTime.ZERO),
                         Sound.NONE),
                 Troubles.NONE,

@@ -381,17 +381,13 @@ final class StateBuilder implements SessionEventHandler {
 
     /** The state, with the number of events that led to it. */
     SessionState toState(long revision) {
-        int target = script.settings().targetPace();
         return new SessionState(
                 script,
                 now,
                 takes,
                 following,
                 new Lines(unjudged.over(remarks.rulings().over(heard, before)), asides),
-                new Measures(
-                        pace.reading(counts.length(following.position()), counts.length(), target),
-                        fatigue.report(now),
-                        sound),
+                new Measures(pace.reading(counts, following.position(), script.settings()), fatigue.report(now), sound),
                 troubles,
                 remarks,
                 round,
