@@ -22,7 +22,7 @@ final class SignedModule extends SimpleModule {
     }
 
     /** Makes the JSON library leave out an empty name. */
-    private interface NameIfAny {
+    interface NameIfAny {
         @JsonInclude(JsonInclude.Include.NON_EMPTY)
         String name();
     }
