@@ -1,5 +1,6 @@
 package org.bookholder.script.source;
 
+import java.util.Arrays;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
@@ -102,9 +103,10 @@ record FrontMatter(
 
     private static String language(Setting language) throws ProblemException {
         String remedy = "give one such as en-US";
+        String written = language.text().strip().replace('_', '-');
         try {
             String tag =
-                    new Locale.Builder().setLanguageTag(language.text()).build().toLanguageTag();
+                    new Locale.Builder().setLanguageTag(named(written)).build().toLanguageTag();
             if (!tag.equals("und")) {
                 return tag;
             }
@@ -113,6 +115,20 @@ record FrontMatter(
                     "'" + ScriptBuilder.brief(language.text()) + "' is no language tag", language.where(), remedy, e);
         }
         throw language.problem("'" + ScriptBuilder.brief(language.text()) + "' is no language tag", remedy);
+    }
+
+    /** The tag of a language that is given by its name, in English or as its speakers call it; else what was given. */
+    private static String named(String written) {
+        return Arrays.stream(Locale.getISOLanguages())
+                .filter(code -> isNamed(Locale.forLanguageTag(code), written))
+                .findFirst()
+                .orElse(written);
+    }
+
+    private static boolean isNamed(Locale language, String written) {
+        return written.length() > 3
+                && (language.getDisplayLanguage(Locale.ENGLISH).equalsIgnoreCase(written)
+                        || language.getDisplayLanguage(language).equalsIgnoreCase(written));
     }
 
     private static Wording wording(Setting contractions) throws ProblemException {

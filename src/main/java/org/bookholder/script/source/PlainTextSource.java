@@ -13,18 +13,31 @@ final class PlainTextSource {
     private static final Pattern NUMBERED_TITLE =
             Pattern.compile("(?i)(?:lesson|chapter|part|module|episode|unit|video) \\d{1,3}\\b.*[^.!?]");
 
+    /** A row of signs that separates, or underlines a title. */
+    private static final Pattern RULE = Pattern.compile("(?:[-=_*~#+\u2013\u2014\u2022] ?){3,200}");
+
+    private static final Pattern UNDERLINE = Pattern.compile("={3,200}|-{3,200}");
+    private static final Pattern TITLE_SAID = Pattern.compile("(?i)title: *(?=\\S)");
     private static final int TITLE_WORDS = 10;
 
     private PlainTextSource() {}
 
-    /** The first line if a blank line follows it and it is written like a title; else empty. */
+    /** The first line if it is underlined, or if a blank line follows it and it is written like a title; else empty. */
     private static String title(String text) {
         List<String> rows =
                 text.stripLeading().lines().limit(3).map(String::strip).toList();
+        if (rows.size() > 1
+                && UNDERLINE.matcher(rows.get(1)).matches()
+                && !RULE.matcher(rows.get(0)).matches()) {
+            return rows.get(0);
+        }
         if (rows.size() < 3 || !rows.get(1).isEmpty()) {
             return "";
         }
         String first = rows.get(0);
+        if (TITLE_SAID.matcher(first).lookingAt()) {
+            return first;
+        }
         List<String> words = List.of(first.split("\\s+"));
         boolean plain = words.size() <= TITLE_WORDS && first.matches("[\\p{L}\\p{N}].*[\\p{L}\\p{N})]");
         long capitals = words.stream()
@@ -51,8 +64,13 @@ final class PlainTextSource {
             String line = row.strip();
             ListMark.@Nullable Found item = ListMark.at(line);
             if (!title.isEmpty() && line.equals(title)) {
-                draft.heading(title, number++, true);
+                draft.heading(TITLE_SAID.matcher(title).replaceFirst(""), number++, true);
                 title = "";
+                continue;
+            }
+            if (RULE.matcher(line).matches()) {
+                draft.paragraph();
+                draft.leaveOut(line, "a rule only separates", number++);
                 continue;
             }
             if (line.isEmpty() || item != null) {

@@ -235,7 +235,17 @@ class NaturalReadingsTest {
                 "-20 dB",
                 "8\u22127=1",
                 "-1.5 million",
-                "x \u2212 3"
+                "x \u2212 3",
+                "-1.5 kg",
+                "-1\u00bd hours",
+                "-0.015 in.",
+                "\u2212440 Hz",
+                "-6 dBFS",
+                "-2 m/s\u00b2",
+                "-$5 USD",
+                "-10\u207b\u2074 m",
+                "-2 lb 3 oz",
+                "-5'"
             })
     void noFormLeavesOutAMinus(String written) throws ProblemException {
         assertThat(said(written, "en-US"))
@@ -289,6 +299,15 @@ class NaturalReadingsTest {
                 "between 10-15 | between ten fifteen minutes",
                 "24.11.2026 | twenty four point eleven point twenty twenty six",
                 "4 kg | four pounds",
+                "6\" | six",
+                "120 BPM | one twenty",
+                "10,000-50,000 | ten to fifty",
+                "1939-45 | thirty nine to forty five",
+                "2 lb 3 oz | two three",
+                "0.015 in. | fifteen thousandths",
+                "1\u00bd hrs | a half hour",
+                "10 \u00d7 20 cm | ten by twenty",
+                "320 yds/290 m | three hundred twenty",
                 "0.1 inch | one hundredth of an inch",
                 "10⁶ | ten",
                 "0.5 million | zero million and a half",

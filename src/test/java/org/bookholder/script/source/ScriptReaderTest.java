@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Direction;
+import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
@@ -19,6 +20,9 @@ import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 final class ScriptReaderTest {
     private static final String LESSON = """
@@ -151,6 +155,35 @@ final class ScriptReaderTest {
                 ScriptReader.parse("One *two*. Three.\r\n\r\n[turn the page]\r\n- Four", "x.txt", Format.PLAIN_TEXT);
         assertThat(dump(script))
                 .containsExactly("1 @1 p0: One *two*.", "2 @1 p0: Three.", "- @3 p1: turn the page", "3 @4 p2: • Four");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Changing a tube\n===============\n\nLet the air out.",
+                "Title: Changing a tube\n\nLet the air out.",
+                "Changing a tube\n---\nLet the air out."
+            })
+    void aTitleOfPlainTextMayBeUnderlinedOrNamed(String text) throws ProblemException {
+        Script script = ScriptReader.parse(text, "x.txt", Format.PLAIN_TEXT);
+        assertThat(script.title()).isEqualTo("Changing a tube");
+        assertThat(script.lines()).extracting(ScriptLine::text).containsExactly("Let the air out.");
+    }
+
+    @Test
+    void aRowOfSignsIsLeftOutOfPlainText() throws ProblemException {
+        ExplainedScript read = ScriptReader.explain("One.\n\n* * *\n\n----\n\nTwo.", "x.txt", Format.PLAIN_TEXT);
+        assertThat(dump(read.script())).containsExactly("1 @1 p0: One.", "2 @7 p1: Two.");
+        assertThat(read.leftOut()).extracting(LeftOut::what).containsExactly("* * *", "----");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"english, en", "German, de", "Deutsch, de", "en_GB, en-GB", "pt-BR, pt-BR"})
+    void aLanguageMayBeNamed(String written, String tag) throws ProblemException {
+        assertThat(markdown("---\nlanguage: " + written + "\n---\nOne.")
+                        .settings()
+                        .language())
+                .isEqualTo(tag);
     }
 
     @Test
