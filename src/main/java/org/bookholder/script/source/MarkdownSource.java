@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableCell;
-import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
@@ -33,8 +32,6 @@ import org.commonmark.node.SourceSpan;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
-import org.commonmark.parser.IncludeSourceSpans;
-import org.commonmark.parser.Parser;
 import org.jsoup.Jsoup;
 import org.jspecify.annotations.Nullable;
 
@@ -79,17 +76,7 @@ final class MarkdownSource extends AbstractVisitor {
      * @param titleWanted whether the first heading should become the title
      */
     static void read(String text, int firstLine, boolean titleWanted, ScriptBuilder draft) {
-        parser().parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
-    }
-
-    private static Parser parser() {
-        return Parser.builder()
-                .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
-                .maxOpenBlockParsers(ScriptLimits.DEEPEST)
-                .maxInlineNesting(ScriptLimits.DEEPEST)
-                .linkProcessor(SpokenFormNode.processor())
-                .extensions(List.of(TablesExtension.create()))
-                .build();
+        MarkdownParser.make().parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
     }
 
     private int lineOf(Node node) {
@@ -233,7 +220,7 @@ final class MarkdownSource extends AbstractVisitor {
         int at = lineOf(html);
         table.leftOut().forEach(left -> draft.leaveOut(left.what(), left.why(), at));
         blockLine = at;
-        parser().parse(table.text()).accept(this);
+        MarkdownParser.make().parse(table.text()).accept(this);
         blockLine = 0;
     }
 

@@ -25,6 +25,15 @@ final class PdfDocument {
             "the look of the PDF",
             "a PDF holds no paragraphs and no tables: what belongs together was guessed, so read it through");
 
+    private static final LeftOut TABLE = new LeftOut(
+            0,
+            "a table",
+            "a PDF does not say where its columns are: what stands in one row may be read together; if this is a script in"
+                    + " columns, export it as DOCX or ODT");
+
+    /** So often at least the text goes on beside what stood before it on a page with a table. */
+    private static final int BESIDE = 3;
+
     private static final Pattern PAGE_NUMBER =
             Pattern.compile("(?i)(?:page |- ?)?\\d{1,4}(?: ?(?:/|of) ?\\d{1,4})?(?: ?-)?");
     private static final Pattern ITEM = Pattern.compile("(?:[•‣◦▪–*-]|\\d{1,3}[.)])\\s+\\S.*");
@@ -80,6 +89,9 @@ final class PdfDocument {
                 stripper.row.setLength(0);
                 leftOut.add(new LeftOut(0, "page " + page, "it is damaged and can't be read"));
             }
+        }
+        if (stripper.tables) {
+            leftOut.add(TABLE);
         }
         return stripper.rows;
     }
@@ -190,6 +202,10 @@ final class PdfDocument {
         private final StringBuilder row = new StringBuilder();
         private double size;
         private boolean apart;
+        private boolean tables;
+        private int beside;
+        private double end;
+        private double height;
 
         Stripper() {
             setParagraphStart("\u0001");
@@ -202,6 +218,7 @@ final class PdfDocument {
                     .max()
                     .orElse(size);
             size = Math.max(row.isEmpty() ? 0 : size, largest);
+            note(positions);
             // a raised figure is the mark of a note
             String marked = positions.stream()
                     .filter(position -> position.getFontSizeInPt() < size * RAISED)
@@ -215,6 +232,26 @@ final class PdfDocument {
                                     .map(TextPosition::getUnicode)
                                     .collect(Collectors.joining())
                             : text);
+        }
+
+        /** Counts where the text goes on at the right: behind a gap in a row, or higher on the page than before. */
+        private void note(List<TextPosition> positions) {
+            if (positions.isEmpty()) {
+                return;
+            }
+            TextPosition first = positions.get(0);
+            TextPosition last = positions.get(positions.size() - 1);
+            boolean gap = !row.isEmpty() && first.getXDirAdj() - end > size;
+            boolean higher = row.isEmpty() && first.getYDirAdj() < height - size / 2;
+            beside += gap || higher ? 1 : 0;
+            end = last.getXDirAdj() + last.getWidthDirAdj();
+            height = first.getYDirAdj();
+        }
+
+        @Override
+        protected void writePageStart() {
+            beside = 0;
+            height = 0;
         }
 
         @Override
@@ -237,6 +274,7 @@ final class PdfDocument {
         @Override
         protected void writePageEnd() {
             endRow();
+            tables |= beside >= BESIDE;
         }
 
         private void endRow() {

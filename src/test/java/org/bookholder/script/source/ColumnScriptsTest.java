@@ -18,6 +18,7 @@ import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.jsoup.Jsoup;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -41,7 +42,18 @@ class ColumnScriptsTest {
         }
     }
 
-    /** A PDF holds no tables, which is said of it. */
+    @Test
+    void aTableOfAPdfIsNotReadInColumnsWhichIsSaid() throws Exception {
+        for (String name : List.of("no-heading-lo.pdf", "audio-first-lo.pdf")) {
+            assertThat(read(name).leftOut).extracting(LeftOut::what).contains("a table");
+        }
+        assertThat(ScriptReader.convert(Path.of("src/test/resources/documents/lo-letters.pdf"))
+                        .leftOut())
+                .extracting(LeftOut::what)
+                .doesNotContain("a table");
+    }
+
+    /** A PDF holds no tables. */
     static Stream<String> scriptsWithTables() throws IOException {
         return scripts().filter(name -> !name.endsWith(".pdf"));
     }
