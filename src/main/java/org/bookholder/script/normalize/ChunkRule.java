@@ -82,7 +82,13 @@ final class ChunkRule {
     SpokenForms of(String chunk) {
         String word = chunk.replaceAll("^[(\"']+|[.,;:!?)\"']+$", "");
         SpokenForms named = Formulae.named(word);
-        return named.isEmpty() ? Formulae.spelled(word).or(inPieces(chunk)) : named;
+        if (!named.isEmpty()) {
+            return named;
+        }
+        // without a figure it may as well be a word: "NaN"
+        SpokenForms spelled = Formulae.spelled(word);
+        boolean figures = word.chars().anyMatch(Character::isDigit);
+        return figures ? spelled.or(inPieces(chunk)) : inPieces(chunk).or(spelled);
     }
 
     private SpokenForms inPieces(String chunk) {

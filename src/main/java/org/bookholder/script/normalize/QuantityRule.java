@@ -223,7 +223,10 @@ final class QuantityRule implements NormalizationRule {
         }
         SpokenForms number = numbers.counted(some.group(2)).first(4);
         SpokenForms per = SpokenForms.of("per", "a", "for").then(number);
-        per = number.first().get(0).equals("one") ? per.or("a hundred").or("per hundred") : per;
+        if (some.group(2).length() > 2) {
+            String scale = some.group(2).length() == 3 ? "hundred" : "thousand";
+            per = per.or("a " + scale, "per " + scale);
+        }
         SpokenForms unit = Units.said(some.group(1), value.single).first(3);
         return new SpokenSpan(
                 some.end(),

@@ -301,6 +301,7 @@ class NaturalReadingsTest {
                 "4 kg | four pounds",
                 "6\" | six",
                 "120 BPM | one twenty",
+                "6 g/1000 km | six grams per hundred kilometers",
                 "10,000-50,000 | ten to fifty",
                 "1939-45 | thirty nine to forty five",
                 "2 lb 3 oz | two three",
