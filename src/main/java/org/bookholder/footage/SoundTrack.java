@@ -1,9 +1,14 @@
 package org.bookholder.footage;
 
+import org.bookholder.timing.StreamTime;
+
 /** Sound with random access: one channel, {@value #RATE} samples a second. */
 public interface SoundTrack {
     /** Samples a second: enough for a voice, and an eighth of a millisecond from one to the next. */
     int RATE = 8000;
+
+    /** How many ticks of a {@link StreamTime} a sample lasts. */
+    int TICKS = StreamTime.TICKS_PER_SECOND / RATE;
 
     /** How many samples it has. */
     long length();

@@ -2,7 +2,9 @@ package org.bookholder.journal;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -24,6 +26,7 @@ import org.bookholder.problem.ProblemException;
  */
 public final class FootageNotes {
     private static final String FILE = "footage.json";
+    private static final String HEARINGS = "hearings";
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .addModule(new TimeModule())
@@ -48,7 +51,14 @@ public final class FootageNotes {
             return List.of();
         }
         try {
-            return MAPPER.readValue(Files.readString(file), Notes.class).footage();
+            JsonNode notes = MAPPER.readTree(Files.readString(file));
+            // Earlier versions did not measure how takes are heard.
+            for (JsonNode placed : notes.path("footage")) {
+                if (placed instanceof ObjectNode object && !object.has(HEARINGS)) {
+                    object.putArray(HEARINGS);
+                }
+            }
+            return MAPPER.treeToValue(notes, Notes.class).footage();
         } catch (JsonProcessingException e) {
             throw new ProblemException(
                     "cannot be understood", file.toString(), "delete it and match the footage again", e);

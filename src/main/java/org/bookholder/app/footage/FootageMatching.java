@@ -2,9 +2,10 @@ package org.bookholder.app.footage;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import org.bookholder.app.environment.Environment;
@@ -12,7 +13,11 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.StoredSession;
+import org.bookholder.footage.ChannelChooser;
+import org.bookholder.footage.ChannelPowers;
+import org.bookholder.footage.Channels;
 import org.bookholder.footage.Footage;
+import org.bookholder.footage.Hearing;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
 import org.bookholder.footage.SoundTrack;
@@ -96,11 +101,14 @@ public final class FootageMatching {
 
     private PlacedFootage match(Path file, TakeTracks takes, DoubleConsumer reached) throws ProblemException {
         Footage footage = FootageFile.look(file);
-        List<Placement> placements = placements(footage, OptionalInt.empty(), takes, reached);
-        int channels = footage.sound().map(Footage.Sound::channels).orElse(1);
+        EachChannel sound = EachChannel.of(file, stop);
+        List<Placement> placements = placements(sound.mix(), takes, reached);
         // In the mix of a recorder's channels another microphone can drown the voice, or cancel it out.
-        for (int channel = 0; placements.isEmpty() && channels > 1 && channel < channels; channel++) {
-            placements = placements(footage, OptionalInt.of(channel), takes, reached);
+        Iterator<Channels> others = placements.isEmpty() && sound.powers().channels() > 1
+                ? ChannelChooser.worthASearch(sound.powers()).iterator()
+                : Collections.emptyIterator();
+        while (placements.isEmpty() && others.hasNext()) {
+            placements = placements(stored(file, others.next(), stop), takes, reached);
         }
         if (placements.isEmpty()) {
             throw new ProblemException(
@@ -108,18 +116,21 @@ public final class FootageMatching {
                     file.toString(),
                     "check that it is of this session and that its sound was on");
         }
-        return new PlacedFootage(footage, placements);
+        List<Hearing> hearings = new ArrayList<>();
+        for (Placement placement : placements) {
+            hearings.add(ChannelChooser.best(sound.powers(), takes.powers(placement.take()), placement));
+        }
+        return new PlacedFootage(footage, placements, hearings);
     }
 
-    private List<Placement> placements(Footage footage, OptionalInt channel, TakeTracks takes, DoubleConsumer reached)
-            throws ProblemException {
-        try (StoredTrack film = stored(footage.file(), channel, stop)) {
+    private List<Placement> placements(StoredTrack sound, TakeTracks takes, DoubleConsumer reached) {
+        try (StoredTrack film = sound) {
             return new TakeSearch(stop.over(film), takes.tracks(), reached).placements();
         }
     }
 
-    private static StoredTrack stored(Path file, OptionalInt channel, Interruption stop) throws ProblemException {
-        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE, channel)) {
+    private static StoredTrack stored(Path file, Channels heard, Interruption stop) throws ProblemException {
+        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE, heard)) {
             return StoredTrack.of(() -> {
                 stop.check();
                 return sound.read();
@@ -135,7 +146,7 @@ public final class FootageMatching {
                 for (Take take : kept.state().takes().all()) {
                     Path file = kept.folder().takeFile(take.number());
                     if (TakeFile.holdsSound(file)) {
-                        all.tracks.add(new TakeSearch.Track(take, stored(file, OptionalInt.empty(), stop)));
+                        all.tracks.add(new TakeSearch.Track(take, stored(file, Channels.ALL, stop)));
                     }
                 }
                 if (all.tracks.isEmpty()) {
@@ -149,6 +160,14 @@ public final class FootageMatching {
                 all.close();
                 throw e;
             }
+        }
+
+        ChannelPowers powers(int take) {
+            return tracks.stream()
+                    .filter(track -> track.take().number() == take)
+                    .map(track -> ChannelPowers.of(track.sound()))
+                    .findFirst()
+                    .orElseThrow();
         }
 
         @Override

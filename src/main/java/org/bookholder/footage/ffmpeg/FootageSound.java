@@ -4,7 +4,7 @@ import java.nio.ShortBuffer;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.OptionalInt;
+import org.bookholder.footage.Channels;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
@@ -18,7 +18,7 @@ import org.bytedeco.ffmpeg.global.avutil;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The sound of a file of footage: one channel of 16-bit samples at the rate that is asked for, from the file's first
+ * The sound of a file of footage: one channel of 16-bit samples at the rate that is asked for, or every channel, from the file's first
  * picture on, or its first sound if there is no picture.
  *
  * <p>What is missing at the beginning or in between is silence, so that a sample's number tells its time. A file that
@@ -31,7 +31,7 @@ public final class FootageSound implements AutoCloseable {
     private final AVPacket packet = avcodec.av_packet_alloc();
     private final AVFrame frame = avutil.av_frame_alloc();
     private final int rate;
-    private final OptionalInt channel;
+    private final Optional<Channels> heard;
     private final long zero;
     private @Nullable Mixdown mixdown;
     private long given;
@@ -39,23 +39,23 @@ public final class FootageSound implements AutoCloseable {
     private boolean drained;
 
     private FootageSound(
-            OpenFile file, AVStream stream, AVCodecContext decoder, int rate, OptionalInt channel, long zero) {
+            OpenFile file, AVStream stream, AVCodecContext decoder, int rate, Optional<Channels> heard, long zero) {
         this.file = file;
         this.stream = stream;
         this.decoder = decoder;
         this.rate = rate;
-        this.channel = channel;
+        this.heard = heard;
         this.zero = zero;
     }
 
     /** Opens a file's sound with all its channels mixed into one. */
     public static FootageSound open(Path path, int rate) throws ProblemException {
-        return open(path, rate, OptionalInt.empty());
+        return open(path, rate, Channels.ALL);
     }
 
     /**
      * Opens a file's sound as a voice is heard best in it: all its channels mixed into one, or the only one in which the voice is not
-     * lost. To find that out, up to its first three minutes are read before, once for each channel.
+     * lost, or two that only together let it be heard. To find that out, up to its first three minutes are read before.
      *
      * @param rate samples a second that are wanted
      * @throws ProblemException if it has none, or none that FFmpeg can decode
@@ -68,10 +68,24 @@ public final class FootageSound implements AutoCloseable {
      * Opens a file's sound.
      *
      * @param rate samples a second that are wanted
-     * @param channel the only channel that is wanted, from 0; empty to mix all of them
+     * @param heard the channels that are wanted
      * @throws ProblemException if it has none, or none that FFmpeg can decode
      */
-    public static FootageSound open(Path path, int rate, OptionalInt channel) throws ProblemException {
+    public static FootageSound open(Path path, int rate, Channels heard) throws ProblemException {
+        return open(path, rate, Optional.of(heard));
+    }
+
+    /**
+     * Opens a file's sound with every channel for itself: what is read holds them beside each other, sample by sample.
+     *
+     * @param rate samples a second that are wanted
+     * @throws ProblemException if it has none, or none that FFmpeg can decode
+     */
+    public static FootageSound openEach(Path path, int rate) throws ProblemException {
+        return open(path, rate, Optional.empty());
+    }
+
+    private static FootageSound open(Path path, int rate, Optional<Channels> heard) throws ProblemException {
         OpenFile file = OpenFile.open(path);
         try {
             AVStream stream = file.best(avutil.AVMEDIA_TYPE_AUDIO)
@@ -80,7 +94,7 @@ public final class FootageSound implements AutoCloseable {
             AVCodecContext decoder = Decoder.context(
                     path, stream, 1, "sound", "convert its sound to AAC or PCM, or name the recorder's own file");
             file.only(stream);
-            return new FootageSound(file, stream, decoder, rate, channel, zero(file, stream));
+            return new FootageSound(file, stream, decoder, rate, heard, zero(file, stream));
         } catch (ProblemException e) {
             file.close();
             throw e;
@@ -113,9 +127,9 @@ public final class FootageSound implements AutoCloseable {
                 : FootageFile.ticks(first.start_time(), first.time_base());
     }
 
-    /** How many channels the file has. */
-    int channels() {
-        return stream.codecpar().ch_layout().nb_channels();
+    /** How many channels are read beside each other; known once something was read. */
+    public int width() {
+        return mixdown == null ? 1 : mixdown.width();
     }
 
     /** Samples a second. */
@@ -131,7 +145,7 @@ public final class FootageSound implements AutoCloseable {
                 short[] samples = samples();
                 avutil.av_frame_unref(frame);
                 if (samples.length > 0) {
-                    given += samples.length;
+                    given += samples.length / width();
                     return Optional.of(samples);
                 }
             } else if (got == avutil.AVERROR_EOF || drained || !feed()) {
@@ -160,7 +174,7 @@ public final class FootageSound implements AutoCloseable {
     private short[] samples() throws ProblemException {
         Mixdown mix = mixdown;
         if (mix == null) {
-            mix = Mixdown.of(frame, rate, channel, file.path());
+            mix = Mixdown.of(frame, rate, heard, file.path());
             mixdown = mix;
         }
         long due = due(mix);
@@ -169,7 +183,7 @@ public final class FootageSound implements AutoCloseable {
             anywhere = false;
         }
         short[] mixed = mix.mix(frame);
-        return Seam.join(given, due, mixed, rate);
+        return Seam.join(given * mix.width(), due * mix.width(), mixed, rate * mix.width());
     }
 
     /** The number of the sample that the frame's first one is to be; where it says nothing, the next. */
@@ -187,7 +201,7 @@ public final class FootageSound implements AutoCloseable {
             return Optional.empty();
         }
         short[] rest = mixdown.rest();
-        given += rest.length;
+        given += rest.length / width();
         return rest.length == 0 ? Optional.empty() : Optional.of(rest);
     }
 

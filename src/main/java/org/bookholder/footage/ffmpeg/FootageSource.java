@@ -2,7 +2,7 @@ package org.bookholder.footage.ffmpeg;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.OptionalInt;
+import org.bookholder.footage.Channels;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
@@ -34,13 +34,13 @@ public final class FootageSource implements AudioSource {
     }
 
     /**
-     * Opens a recording's sound: all its channels together, or the one in which a voice is heard best at its beginning.
+     * Opens a recording's sound: all its channels together, or those in which a voice is heard best at its beginning.
      *
      * @throws ProblemException if it has none that can be decoded
      */
     public static FootageSource open(WholeRecording recording) throws ProblemException {
-        OptionalInt channel = VoiceChannel.of(recording.parts().get(0).file());
-        return new FootageSource(recording, new JoinedSound(recording, RATE, channel));
+        Channels heard = VoiceChannel.of(recording.parts().get(0).file());
+        return new FootageSource(recording, new JoinedSound(recording, RATE, heard));
     }
 
     /** How much of it was read so far; may be asked on any thread. */

@@ -2,7 +2,7 @@ package org.bookholder.footage.ffmpeg;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.OptionalInt;
+import org.bookholder.footage.Channels;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
@@ -14,7 +14,7 @@ import org.bookholder.problem.ProblemException;
 final class JoinedSound implements AutoCloseable {
     private final WholeRecording recording;
     private final int rate;
-    private final OptionalInt channel;
+    private final Channels heard;
     private FootageSound sound;
     private int part;
     private long given;
@@ -27,19 +27,19 @@ final class JoinedSound implements AutoCloseable {
      * Opens its first file.
      *
      * @param rate samples a second that are wanted
-     * @param channel the only channel that is wanted, from 0; empty to mix all of them
+     * @param heard the channels that are wanted
      * @throws ProblemException if it has no sound that can be decoded
      */
-    JoinedSound(WholeRecording recording, int rate, OptionalInt channel) throws ProblemException {
+    JoinedSound(WholeRecording recording, int rate, Channels heard) throws ProblemException {
         this.recording = recording;
         this.rate = rate;
-        this.channel = channel;
+        this.heard = heard;
         sound = open(0);
     }
 
     private FootageSound open(int which) throws ProblemException {
         Footage footage = recording.parts().get(which);
-        return FootageSound.open(footage.file(), rate, channel);
+        return FootageSound.open(footage.file(), rate, heard);
     }
 
     /** The samples that come next; empty at the end. */

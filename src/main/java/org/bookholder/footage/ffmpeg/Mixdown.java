@@ -1,8 +1,8 @@
 package org.bookholder.footage.ffmpeg;
 
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.OptionalInt;
+import java.util.Optional;
+import org.bookholder.footage.Channels;
 import org.bookholder.problem.ProblemException;
 import org.bytedeco.ffmpeg.avutil.AVChannelLayout;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
@@ -13,7 +13,7 @@ import org.bytedeco.javacpp.PointerPointer;
 import org.bytedeco.javacpp.ShortPointer;
 
 /**
- * Turns decoded sound of any kind into one channel of 16 bit at a given rate. All channels count alike, whatever loudspeaker they are
+ * Turns decoded sound of any kind into 16 bit at a given rate: into one channel, or every channel for itself. In a mix all count alike, whatever loudspeaker they are
  * named for: recorders put a microphone on each, and the usual mix leaves out what it takes for the channel of low effects. Confined to
  * one thread.
  */
@@ -22,8 +22,11 @@ final class Mixdown implements AutoCloseable {
     private final int rate;
     private final int sourceRate;
 
-    private Mixdown(SwrContext resampler, int rate, int sourceRate) {
+    private final int width;
+
+    private Mixdown(SwrContext resampler, int rate, int sourceRate, int width) {
         this.resampler = resampler;
+        this.width = width;
         this.rate = rate;
         this.sourceRate = sourceRate;
     }
@@ -31,15 +34,16 @@ final class Mixdown implements AutoCloseable {
     /**
      * A mixdown for frames like {@code frame}.
      *
-     * @param channel the only channel that is taken, from 0; empty to mix all of them
+     * @param heard the channels that become one; empty to keep every channel, sample by sample beside the others
      */
-    static Mixdown of(AVFrame frame, int rate, OptionalInt channel, Path path) throws ProblemException {
+    static Mixdown of(AVFrame frame, int rate, Optional<Channels> heard, Path path) throws ProblemException {
         SwrContext resampler = new SwrContext(null);
+        int channels = frame.ch_layout().nb_channels();
         try (AVChannelLayout mono = new AVChannelLayout()) {
             avutil.av_channel_layout_default(mono, 1);
             int made = swresample.swr_alloc_set_opts2(
                     resampler,
-                    mono,
+                    heard.isPresent() ? mono : frame.ch_layout(),
                     avutil.AV_SAMPLE_FMT_S16,
                     rate,
                     frame.ch_layout(),
@@ -47,9 +51,8 @@ final class Mixdown implements AutoCloseable {
                     frame.sample_rate(),
                     0,
                     null);
-            if (made >= 0) {
-                double[] weights = weights(frame.ch_layout().nb_channels(), channel);
-                made = swresample.swr_set_matrix(resampler, weights, weights.length);
+            if (made >= 0 && heard.isPresent()) {
+                made = swresample.swr_set_matrix(resampler, heard.get().weights(channels), channels);
             }
             int begun = made < 0 ? made : swresample.swr_init(resampler);
             if (begun < 0) {
@@ -59,17 +62,12 @@ final class Mixdown implements AutoCloseable {
                         "convert its sound to AAC or PCM");
             }
         }
-        return new Mixdown(resampler, rate, frame.sample_rate());
+        return new Mixdown(resampler, rate, frame.sample_rate(), heard.isPresent() ? 1 : channels);
     }
 
-    private static double[] weights(int channels, OptionalInt channel) {
-        double[] weights = new double[channels];
-        if (channel.isPresent()) {
-            weights[Math.min(channel.getAsInt(), channels - 1)] = 1;
-        } else {
-            Arrays.fill(weights, 1.0 / channels);
-        }
-        return weights;
+    /** How many channels come out. */
+    int width() {
+        return width;
     }
 
     /** How many samples are on their way through, at the rate that comes out. */
@@ -80,7 +78,7 @@ final class Mixdown implements AutoCloseable {
     /** The samples that a frame sets free. */
     short[] mix(AVFrame frame) {
         int room = (int) ((long) frame.nb_samples() * rate / sourceRate + waiting() + 64);
-        try (ShortPointer out = new ShortPointer(room);
+        try (ShortPointer out = new ShortPointer((long) room * width);
                 PointerPointer<ShortPointer> channels = new PointerPointer<>(1)) {
             channels.put(0, out);
             return taken(
@@ -91,15 +89,15 @@ final class Mixdown implements AutoCloseable {
     /** The samples that were still on their way. */
     short[] rest() {
         int room = (int) waiting() + 64;
-        try (ShortPointer out = new ShortPointer(room);
+        try (ShortPointer out = new ShortPointer((long) room * width);
                 PointerPointer<ShortPointer> channels = new PointerPointer<>(1)) {
             channels.put(0, out);
             return taken(out, swresample.swr_convert(resampler, channels, room, (PointerPointer<?>) null, 0));
         }
     }
 
-    private static short[] taken(ShortPointer out, int count) {
-        short[] samples = new short[Math.max(0, count)];
+    private short[] taken(ShortPointer out, int count) {
+        short[] samples = new short[Math.max(0, count) * width];
         out.get(samples);
         return samples;
     }

@@ -1,9 +1,9 @@
 package org.bookholder.handoff.sound;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.IntUnaryOperator;
 import org.bookholder.cutlist.TakeSound;
+import org.bookholder.footage.Channels;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.handoff.timeline.Media;
 import org.bookholder.problem.ProblemException;
@@ -22,8 +22,8 @@ interface Samples extends AutoCloseable {
     void close();
 
     /** A file of footage at {@code rate} samples a second, counted from its beginning. */
-    static Samples ofFile(Media media, OptionalInt channel, int rate) throws ProblemException {
-        return new FileSamples(FootageSound.open(media.file(), rate, channel), rate);
+    static Samples ofFile(Media media, Channels heard, int rate) throws ProblemException {
+        return new FileSamples(FootageSound.open(media.file(), rate, heard), rate);
     }
 
     /** The session's own recordings, each at its own rate, which {@code rates} tells, counted from the session's beginning. */

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
+import org.bookholder.footage.Channels;
 import org.bookholder.footage.Interpolator;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
@@ -47,8 +47,8 @@ public final class SyncedSoundPart implements HandOffPart {
         return true;
     }
 
-    /** One channel of a source, or our own takes if it has no file. */
-    private record Source(String name, List<Media> media, OptionalInt channel) {}
+    /** Some channels of a source, or our own takes if it has no file. */
+    private record Source(String name, List<Media> media, Channels heard) {}
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
@@ -76,17 +76,17 @@ public final class SyncedSoundPart implements HandOffPart {
                 continue;
             }
             if (file.channels() == 1) {
-                sources.add(new Source(lower(file.reel()), recorder, OptionalInt.empty()));
+                sources.add(new Source(lower(file.reel()), recorder, Channels.ALL));
             }
-            for (int channel = 0; file.channels() > 1 && channel < file.channels(); channel++) {
-                sources.add(new Source(lower(file.reel()) + "-ch" + (channel + 1), recorder, OptionalInt.of(channel)));
+            for (int channel = 1; file.channels() > 1 && channel <= file.channels(); channel++) {
+                sources.add(new Source(lower(file.reel()) + "-ch" + channel, recorder, Channels.one(channel)));
             }
         }
         List<Media> takes = handOff.media().stream()
                 .filter(media -> media.kind() == Media.Kind.TAKE)
                 .filter(media -> rate(handOff, media.placement().take()).isPresent())
                 .toList();
-        sources.add(new Source("takes", takes, OptionalInt.empty()));
+        sources.add(new Source("takes", takes, Channels.ALL));
         return sources;
     }
 
@@ -125,7 +125,7 @@ public final class SyncedSoundPart implements HandOffPart {
         WavChunks.begin(out, rate, samples, List.of(bext(handOff, name, camera, source, rate)));
         try (Samples from = own
                 ? Samples.ofTakes(handOff.sound(), take -> rates.getOrDefault(take, rate))
-                : Samples.ofFile(source.media().get(0), source.channel(), rate)) {
+                : Samples.ofFile(source.media().get(0), source.heard(), rate)) {
             for (long done = 0; done < samples; done += rate) {
                 short[] piece = new short[(int) Math.min(rate, samples - done)];
                 for (int i = 0; i < piece.length; i++) {
