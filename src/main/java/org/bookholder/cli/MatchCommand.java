@@ -1,28 +1,39 @@
 package org.bookholder.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FileMatch;
 import org.bookholder.app.footage.FootageMatching;
 import org.bookholder.app.footage.MatchText;
 import org.bookholder.app.footage.MissedTake;
+import org.bookholder.app.footage.SourceChoices;
+import org.bookholder.app.footage.TakeSourcesJson;
+import org.bookholder.cutlist.TakeSources;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.wording.TakeSourcesText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Finds the place of footage in a session. */
+/** Finds the place of footage in a session, and says and changes which files are seen and heard. */
 @Command(
         name = "match",
         sortOptions = false,
         description = {
-            "Find by their sound where camera and recorder files lie in a session. From then on 'bookholder handoff' "
-                    + "points into them, with their own timecode.",
-            "Where several files show the same moment, the one that was named first is used."
+            "Find by their sound where camera and recorder files lie in a session, and say which file gives the picture of "
+                    + "each take and which its sound. From then on 'bookholder handoff' points into them, with their own "
+                    + "timecode, and 'bookholder film' is made of them.",
+            "Without files only that is said, and what you choose is kept. Each choice holds until you choose again or undo it."
         })
 final class MatchCommand implements Callable<Integer> {
     private final Environment here;
@@ -31,8 +42,36 @@ final class MatchCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
     private @Nullable Path session;
 
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE", description = "Camera and recorder files.")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "FILE", description = "Camera and recorder files.")
     private @Nullable List<Path> files;
+
+    @Option(
+            names = "--picture",
+            paramLabel = "FILE",
+            description = "Show this matched file; '" + SourceChoices.AUTOMATIC + "' lets the program choose again.")
+    private @Nullable String picture;
+
+    @Option(
+            names = "--sound",
+            paramLabel = "FILE[:CHANNEL]",
+            description =
+                    "Hear this matched file, all of it (:all), one channel (:3), two together (:1+2) or with the second "
+                            + "inverted (:1-2); '" + SourceChoices.OWN + "' is the take's own recording, '"
+                            + SourceChoices.AUTOMATIC + "' lets the program choose again.")
+    private @Nullable String sound;
+
+    @Option(
+            names = "--take",
+            paramLabel = "N",
+            split = ",",
+            description = "The takes that --picture and --sound are about. Default: all of the session.")
+    private @Nullable List<Integer> takes;
+
+    @Option(names = "--undo", description = "Take back the last choice of picture or sound.")
+    private boolean undo;
+
+    @Option(names = "--json", description = "The result as JSON, for other programs.")
+    private boolean json;
 
     MatchCommand(Environment here, Terminal terminal) {
         this.here = here;
@@ -41,18 +80,59 @@ final class MatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        return InterruptibleCommand.run(terminal, "what was matched so far is not kept", stop -> {
-            List<FileMatch> matches = new FootageMatching(here, progress -> {}, stop)
-                    .match(Objects.requireNonNull(session), Objects.requireNonNull(files), this::print);
-            terminal.out().flush();
-            return matches.stream().allMatch(match -> match.problem().isEmpty()) ? 0 : Main.NOT_OUR_FAULT;
-        });
+        Path place = Objects.requireNonNull(session);
+        SourceChoices choices = new SourceChoices(here);
+        SourceChoices.Wish wish = new SourceChoices.Wish(
+                takes == null ? List.of() : takes, Optional.ofNullable(picture), Optional.ofNullable(sound));
+        if (takes != null && wish.isEmpty()) {
+            throw new ProblemException("says nothing of these takes", "--take", "add --picture or --sound");
+        }
+        List<FileMatch> matches = new ArrayList<>();
+        if (files != null) {
+            int stopped = InterruptibleCommand.run(terminal, "what was matched so far is not kept", stop -> {
+                matches.addAll(new FootageMatching(here, progress -> {}, stop).match(place, files, this::print));
+                return 0;
+            });
+            if (stopped != 0) {
+                return stopped;
+            }
+        }
+        if (undo) {
+            choices.undo(place);
+        }
+        if (!wish.isEmpty()) {
+            choices.choose(place, wish);
+        }
+        print(matches, choices.show(place).takes());
+        terminal.out().flush();
+        return matches.stream().allMatch(match -> match.problem().isEmpty()) ? 0 : Main.NOT_OUR_FAULT;
+    }
+
+    private void print(List<FileMatch> matches, List<TakeSources> sources) {
+        if (!json) {
+            sources.forEach(take -> TakeSourcesText.lines(take)
+                    .forEach(
+                            line -> terminal.out().println("take " + take.take().number() + ": " + line)));
+            return;
+        }
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ArrayNode all = root.putArray("files");
+        for (FileMatch match : matches) {
+            ObjectNode node = all.addObject();
+            node.put("file", match.file().toString());
+            node.put("matched", match.placed().isPresent());
+            match.problem().ifPresent(problem -> node.put("problem", problem.getMessage()));
+        }
+        root.set("takes", TakeSourcesJson.of(sources));
+        terminal.out().println(root.toPrettyString());
     }
 
     private void print(FileMatch match) {
-        match.placed().ifPresent(this::print);
-        for (MissedTake missed : match.missed()) {
-            terminal.out().println(match.file().getFileName() + ": " + MatchText.of(missed));
+        if (!json) {
+            match.placed().ifPresent(this::print);
+            for (MissedTake missed : match.missed()) {
+                terminal.out().println(match.file().getFileName() + ": " + MatchText.of(missed));
+            }
         }
         match.problem().ifPresent(problem -> terminal.warn(problem.getMessage()));
     }

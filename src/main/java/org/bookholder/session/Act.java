@@ -139,7 +139,7 @@ public record Act(int number, String author, Change change) {
         }
         if (change instanceof Filmed filmed) {
             int line = lines.line(filmed.line());
-            return line == 0 && !filmed.what().ofSession() ? Optional.empty() : with(new Filmed(line, filmed.what()));
+            return line == 0 && filmed.line() > 0 ? Optional.empty() : with(new Filmed(line, filmed.what()));
         }
         if (change instanceof Noted noted) {
             int line = lines.line(noted.note().line());

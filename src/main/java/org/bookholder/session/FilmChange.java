@@ -4,9 +4,10 @@ import org.bookholder.timing.StreamTime;
 
 /** One thing that was decided about what becomes of a line in the film. */
 public sealed interface FilmChange {
-    /** Whether it is about the session as a whole, which is line 0, and not about one of its lines. */
-    default boolean ofSession() {
-        return this instanceof KeptPoint || this instanceof HeardFrom;
+    /** Whether it can be decided about that line, or with line 0 about the session as a whole. */
+    default boolean fits(int line) {
+        boolean ofSession = this instanceof KeptPoint || this instanceof HeardFrom || this instanceof OfTake;
+        return line == 0 ? ofSession || this instanceof SeenBy : !ofSession;
     }
 
     /** Calls the handler's method for this change and returns its result. */
@@ -35,6 +36,9 @@ public sealed interface FilmChange {
 
         /** Receives {@link HeardFrom}. */
         T heardFrom(HeardFrom change);
+
+        /** Receives {@link OfTake}. */
+        T ofTake(OfTake change);
     }
 
     /** How close the picture is framed from the join before the line on. */
@@ -81,9 +85,9 @@ public sealed interface FilmChange {
     }
 
     /**
-     * Which camera shows the line, and what follows it up to the next join.
+     * Which camera shows the line, and what follows it up to the next join; with line 0, which shows all takes of the session.
      *
-     * @param camera the name of the camera's file
+     * @param camera the name of the camera's file; empty, for the session or a take, for the one that the program chooses
      */
     record SeenBy(String camera) implements FilmChange {
         @Override
@@ -109,12 +113,33 @@ public sealed interface FilmChange {
     /**
      * Which file is heard. It holds for the whole session, likewise.
      *
-     * @param file the file's name, or what stands for the recordings of the takes
+     * @param file the file's name, or {@link FilmChoices#TAKES}; with a colon and some of its channels behind it, if they were chosen;
+     *     empty for what the program chooses
      */
     record HeardFrom(String file) implements FilmChange {
         @Override
         public <T> T to(Handler<T> handler) {
             return handler.heardFrom(this);
+        }
+    }
+
+    /**
+     * The same for one take alone.
+     *
+     * @param take take number, from 1
+     * @param what which camera shows it, or which file is heard
+     */
+    record OfTake(int take, FilmChange what) implements FilmChange {
+        /** Checks what it is. */
+        public OfTake {
+            if (!(what instanceof SeenBy) && !(what instanceof HeardFrom)) {
+                throw new IllegalArgumentException("what (" + what + ") must be about a camera or a sound");
+            }
+        }
+
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.ofTake(this);
         }
     }
 }

@@ -151,7 +151,8 @@ public record JoinedPart(SessionState own, Map<Integer, Integer> numbers, int ta
                                 choices.out().map(this::place),
                                 choices.camera(),
                                 choices.points(),
-                                choices.sound()));
+                                choices.sound(),
+                                choices.takes()));
             }
         });
         return film;

@@ -118,8 +118,7 @@ public record Remarks(
 
     /** Adds a decision about a line in the film, or about the session as a whole; does nothing if there is no such line. */
     Remarks filmed(String author, Remark.Filmed remark, int lines) {
-        boolean whole = remark.change().ofSession();
-        return whole != (remark.line() == 0) || remark.line() < 0 || remark.line() > lines
+        return !remark.change().fits(remark.line()) || remark.line() < 0 || remark.line() > lines
                 ? this
                 : did(author, new Act.Filmed(remark.line(), remark.change()));
     }

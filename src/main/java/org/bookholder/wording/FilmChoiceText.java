@@ -37,7 +37,7 @@ final class FilmChoiceText {
 
         @Override
         public String seenBy(FilmChange.SeenBy change) {
-            return "shown by " + change.camera();
+            return change.camera().isEmpty() ? "picture as the program chooses" : "shown by " + change.camera();
         }
 
         @Override
@@ -47,7 +47,12 @@ final class FilmChoiceText {
 
         @Override
         public String heardFrom(FilmChange.HeardFrom change) {
-            return "sound of " + change.file();
+            return change.file().isEmpty() ? "sound as the program chooses" : "sound of " + change.file();
+        }
+
+        @Override
+        public String ofTake(FilmChange.OfTake change) {
+            return "take " + change.take() + ": " + of(change.what());
         }
     }
 }

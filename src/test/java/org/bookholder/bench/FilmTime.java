@@ -125,7 +125,7 @@ public final class FilmTime {
                     (long) i * FRAMES,
                     FRAMES,
                     Optional.of(new Shot(camera, facts, true, first, 100)),
-                    Optional.of(new Heard(camera, Track.Kind.CAMERA, RATE.ticksAt(first), 1)),
+                    Optional.of(new Heard(camera, Track.Kind.CAMERA, Optional.empty(), RATE.ticksAt(first), 1)),
                     List.of()));
         }
         FilmOrder order = new FilmOrder(

@@ -205,6 +205,27 @@ final class FilmPageTest {
         assertThat(clips()).isNotEqualTo(first);
     }
 
+    @Test
+    void theSoundOfATakeIsChosenWhereFilesAreMatchedAndTakenBack() throws ProblemException, IOException {
+        browser.click("#works a[href='?view=match']");
+        browser.until("document.querySelector('#source-1-sound')");
+        assertThat(browser.text("#source-1-picture-why")).isEqualTo("CAM.MP4, the only one that shows it");
+        assertThat(browser.text("#source-1-sound-why"))
+                .isEqualTo("CAM.MP4, the camera's own sound, as no recorder covers it");
+        browser.lookAtEverySize("match-sources");
+        browser.value("document.querySelector('#source-1-sound').focus()");
+        press(Keys.END);
+        browser.until("document.querySelector('#source-1-sound').value === 'take'");
+        browser.until(
+                "document.activeElement.id === 'source-1-sound'"
+                        + " && document.querySelector('#source-1-sound-why').textContent === \"the take's recording, as you chose\"");
+        assertThat(kept().remarks().film(0).sound(1)).hasValue(FilmChoices.TAKES);
+        browser.click("#sources-undo");
+        browser.until("document.querySelector('#source-1-sound').value === 'auto'");
+        assertThat(kept().remarks().film(0)).isEqualTo(FilmChoices.NONE);
+        assertThat(errors()).isEmpty();
+    }
+
     private void press(CharSequence... keys) {
         for (CharSequence key : keys) {
             browser.press(key);

@@ -98,7 +98,7 @@ final class BeginningTest {
         List<FilmClip> clips = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
             Shot shot = new Shot(camera, PictureFile.look(camera), true, (long) i * CLIP, 100);
-            Heard heard = new Heard(camera, Track.Kind.CAMERA, i * 4 * 48_000.0, 1);
+            Heard heard = new Heard(camera, Track.Kind.CAMERA, Optional.empty(), i * 4 * 48_000.0, 1);
             clips.add(new FilmClip(
                     i + 1,
                     i + 1,

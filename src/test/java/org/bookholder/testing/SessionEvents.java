@@ -217,6 +217,9 @@ public final class SessionEvents {
                         .as(FilmChange.CutAt::new),
                 texts().map(FilmChange.SeenBy::new),
                 texts().map(FilmChange.HeardFrom::new),
+                Combinators.combine(ordinals(), texts(), Arbitraries.of(true, false))
+                        .as((take, file, seen) -> new FilmChange.OfTake(
+                                take, seen ? new FilmChange.SeenBy(file) : new FilmChange.HeardFrom(file))),
                 Combinators.combine(texts(), thousandths(), thousandths())
                         .as((camera, across, down) ->
                                 new FilmChange.KeptPoint(camera, new FilmChoices.Point(across, down))));

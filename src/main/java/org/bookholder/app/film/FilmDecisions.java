@@ -12,20 +12,18 @@ import java.util.TreeSet;
 import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.LessonLines;
-import org.bookholder.app.session.Overflows;
+import org.bookholder.app.session.SessionRemarks;
 import org.bookholder.app.session.StoredSession;
-import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Remark;
-import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /** Writes decisions about a film's lines into the journals of the sessions that have them. */
 public final class FilmDecisions {
     /** Who decides: the film's page can take back what this author did. */
-    public static final String AUTHOR = "film";
+    public static final String AUTHOR = SessionRemarks.FILM;
 
     private FilmDecisions() {}
 
@@ -82,25 +80,9 @@ public final class FilmDecisions {
             }
         }
         for (Map.Entry<Integer, List<Remark>> session : remarks.entrySet()) {
-            write(place.sessions().get(session.getKey()), states.get(session.getKey()), session.getValue(), here);
+            SessionRemarks.write(
+                    place.sessions().get(session.getKey()), states.get(session.getKey()), session.getValue(), here);
         }
         return unknown;
-    }
-
-    private static void write(Path session, SessionState state, List<Remark> remarks, Environment here)
-            throws ProblemException {
-        if (!Overflows.of(here, session).isEmpty()) {
-            throw new ProblemException(
-                    "a part of it is still kept elsewhere, so that nothing can be decided in it",
-                    session.toString(),
-                    "make room on its disk, and open it once");
-        }
-        try (SessionFolder folder = SessionFolder.open(session, here.locks())) {
-            List<SessionEvent> events = new ArrayList<>();
-            for (Remark remark : remarks) {
-                events.add(new SessionEvent.Remarked(state.now(), new Remark.Signed(AUTHOR, remark)));
-            }
-            folder.journal().append(events);
-        }
     }
 }

@@ -8,7 +8,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.bookholder.delivery.CheckJson;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.plan.Heard;
 import org.bookholder.film.plan.PlacedCover;
+import org.bookholder.footage.Channels;
 import org.bookholder.handoff.JsonNumbers;
 
 /** What came of making a film, for other programs. Times are seconds; "in" and "out" of the session's audio. */
@@ -71,6 +73,9 @@ public final class FilmJson {
         node.put("source", clip.shot().map(shot -> shot.file().toString()).orElse(null));
         node.put("source frame", clip.shot().map(shot -> shot.first()).orElse(null));
         node.put("sound", clip.heard().map(heard -> heard.file().toString()).orElse(null));
+        node.put(
+                "channels",
+                clip.heard().flatMap(Heard::channels).map(Channels::text).orElse(null));
         return node;
     }
 

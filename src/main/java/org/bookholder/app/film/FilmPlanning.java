@@ -88,8 +88,9 @@ record FilmPlanning(
         Optional<Path> script = file(lesson);
         Profile profile = profile(request, script, here);
         List<FilmPlanner.Sources> sources = new ArrayList<>();
+        List<String> aboutFiles = new ArrayList<>();
         for (StoredSession kept : sessions) {
-            sources.add(FilmFootage.of(kept));
+            sources.add(FilmFootage.of(kept, aboutFiles));
         }
         List<Camera> cameras =
                 sources.stream().flatMap(s -> s.cameras().stream()).toList();
@@ -102,6 +103,7 @@ record FilmPlanning(
         LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
         List<String> remarks = remarks(onlyNow, cut);
         remarks.addAll(place.unreadableSaid());
+        remarks.addAll(aboutFiles);
         FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
         FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;
         PunchIn framing = framing(rules, pictures, goesOut);

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.ChosenReadings;
@@ -34,6 +35,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.Timecode;
+import org.bookholder.wording.TakeSourcesText;
 
 /** Writes the hand-off of a session, or of all sessions of a lesson. */
 public final class HandOffService {
@@ -141,7 +143,7 @@ public final class HandOffService {
         Timecode timecode = timecode(MediaList.usual(footage));
         remarks.addAll(FootageRemarks.of(footage, timecode));
         boolean takesToo = parts.stream().anyMatch(TakesPart.class::isInstance);
-        List<Media> media = MediaList.of(
+        List<Media> files = MediaList.of(
                 source.state(),
                 timecode,
                 footage,
@@ -151,6 +153,11 @@ public final class HandOffService {
                                 : source.files().apply(take).toAbsolutePath(),
                         // Only the takes of a hand-off carry the time of day.
                         takesToo ? Optional.of(here.zone()) : Optional.empty()));
+        List<Media> media = MediaList.preferred(files, source.sources());
+        source.sources()
+                .forEach(take -> Stream.concat(take.picture().stream(), take.sound().stream())
+                        .map(missed -> TakeSourcesText.remark(take, missed))
+                        .forEach(remarks::add));
         TakeSound sound = stop.over(source.sound());
         CutList cut = CutPlanner.plan(source.state(), rules(), sound);
         Timeline timeline = TimelineBuilder.build(cut, timecode, media, punchIn(footage));

@@ -9,19 +9,21 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.bookholder.app.session.ChosenReadings;
 import org.bookholder.app.session.LessonLines;
+import org.bookholder.app.session.SessionSources;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.cutlist.CutRules;
 import org.bookholder.cutlist.TakeSound;
+import org.bookholder.cutlist.TakeSources;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
-import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.JoinedPart;
 import org.bookholder.session.JoinedSessions;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
@@ -35,6 +37,7 @@ import org.bookholder.timing.StreamTime;
  * @param silent the takes without a recording that can be read, in order
  * @param rolling whether a take is running
  * @param footage the matched files of cameras and recorders
+ * @param sources which of them are used for each take
  * @param passedOver lines that were read just as well in a later session, with which no camera's file was matched
  * @param parts the sessions of a lesson, the oldest first; none if it is one session alone
  */
@@ -46,10 +49,12 @@ record HandOffSource(
         List<Integer> silent,
         boolean rolling,
         List<PlacedFootage> footage,
+        List<TakeSources> sources,
         List<Integer> passedOver,
         List<Part> parts) {
     /** One session, as it was read. */
     static HandOffSource of(StoredSession kept) throws ProblemException {
+        SessionSources sources = SessionSources.of(kept);
         return new HandOffSource(
                 kept.state(),
                 kept.events(),
@@ -57,7 +62,8 @@ record HandOffSource(
                 take -> kept.folder().takeFile(take),
                 kept.silent(),
                 kept.state().takes().rolling(),
-                FootageNotes.read(kept.folder().path()),
+                sources.footage(),
+                sources.takes(),
                 List.of(),
                 List.of());
     }
@@ -70,10 +76,13 @@ record HandOffSource(
      */
     static HandOffSource of(Script lesson, List<StoredSession> sessions, CutRules rules) throws ProblemException {
         List<List<PlacedFootage>> footage = new ArrayList<>();
+        List<List<TakeSources>> sources = new ArrayList<>();
         List<ChosenReadings.Reading> readings = new ArrayList<>();
         for (StoredSession kept : sessions) {
-            List<PlacedFootage> placed = FootageNotes.read(kept.folder().path());
+            SessionSources own = SessionSources.of(kept);
+            List<PlacedFootage> placed = own.footage();
             footage.add(placed);
+            sources.add(own.takes());
             readings.add(new ChosenReadings.Reading(
                     kept.state(),
                     LessonLines.numbers(kept.state().script(), lesson),
@@ -100,6 +109,7 @@ record HandOffSource(
                 silent,
                 sessions.stream().anyMatch(kept -> kept.state().takes().rolling()),
                 joined(joined.parts(), footage),
+                numbered(joined, sources),
                 chosen.passedOver(),
                 parts);
     }
@@ -127,6 +137,20 @@ record HandOffSource(
                 .filter(part -> part.joined().has(take))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("take (" + take + ") must be one of the sessions'"));
+    }
+
+    /** The sources of all takes by the numbers that these have in the hand-off. */
+    private static List<TakeSources> numbered(JoinedSessions joined, List<List<TakeSources>> sources) {
+        List<TakeSources> all = new ArrayList<>();
+        for (int i = 0; i < sources.size(); i++) {
+            JoinedPart part = joined.parts().get(i);
+            for (TakeSources one : sources.get(i)) {
+                Take take =
+                        joined.state().takes().all().get(part.take(one.take().number()) - 1);
+                all.add(new TakeSources(take, one.pictures(), one.sounds(), one.picture(), one.sound()));
+            }
+        }
+        return all;
     }
 
     /** Whether any take has a recording that can be read. */

@@ -19,6 +19,7 @@ final class HomeQuestions {
     private final PapersRoom papers;
     private final SettingsRoom settings;
     private final FilmRoom film;
+    private final MatchRoom match;
     private final FileDialogs dialogs;
     private final Work work;
 
@@ -39,6 +40,7 @@ final class HomeQuestions {
             PapersRoom papers,
             SettingsRoom settings,
             FilmRoom film,
+            MatchRoom match,
             FileDialogs dialogs,
             Work work) {
         this.courses = courses;
@@ -50,6 +52,7 @@ final class HomeQuestions {
         this.papers = papers;
         this.settings = settings;
         this.film = film;
+        this.match = match;
         this.dialogs = dialogs;
         this.work = work;
     }
@@ -69,6 +72,7 @@ final class HomeQuestions {
                 yield "{}";
             }
             case "film" -> film.answer(asked).toString();
+            case "match" -> match.answer(asked).toString();
             case "plan" -> plan.answer(asked).toString();
             case "papers" -> papers.answer(asked).toString();
             case "lists" -> lists.answer(asked).toString();

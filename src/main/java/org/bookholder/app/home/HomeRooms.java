@@ -58,6 +58,7 @@ record HomeRooms(
                 new PapersRoom(here, courses),
                 new SettingsRoom(here, courses),
                 new FilmRoom(here, courses, paths),
+                new MatchRoom(here, courses, paths),
                 dialogs,
                 work);
         return new HomeRooms(words, scripts, before, displays, dialogs, questions, List.of(levels, checks, dialogs));

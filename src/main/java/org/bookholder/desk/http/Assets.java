@@ -60,6 +60,7 @@ final class Assets {
             "filmpoint.js",
             "filmwave.js",
             "sound.js",
+            "sources.js",
             "storage.js",
             "scripts.css",
             "scripts.js",

@@ -37,16 +37,14 @@ public final class FilmPlanner {
      * What recorded a session.
      *
      * @param cameras files with pictures, the one to prefer first
-     * @param tracks files with sound, likewise within each kind
+     * @param tracks files with sound
      */
     public record Sources(List<Camera> cameras, List<Track> tracks) {
-        /** Copies the lists and puts the track that someone wants first, then the better kinds. */
+        /** Copies the lists and puts the tracks in the order in which they are to be heard. */
         public Sources {
             cameras = List.copyOf(cameras);
-            tracks = tracks.stream()
-                    .sorted(Comparator.comparing((Track track) -> !track.wanted())
-                            .thenComparing(Track::kind))
-                    .toList();
+            tracks =
+                    tracks.stream().sorted(Comparator.comparingInt(Track::rank)).toList();
         }
     }
 
@@ -225,8 +223,7 @@ public final class FilmPlanner {
     }
 
     /**
-     * The best track that has all of a piece: a recorder, then a camera, the one to prefer first, then the take's own. It stays the same
-     * where another camera shows a piece: microphones sound different.
+     * The first track that has all of a piece. It stays the same where another camera shows a piece: microphones sound different.
      */
     private Optional<Heard> heard(
             Sources sources,
@@ -242,6 +239,7 @@ public final class FilmPlanner {
                 .map(t -> new Heard(
                         t.file(),
                         t.kind(),
+                        t.channels(),
                         t.placement().fileTicks(begins),
                         // The same clock, so that rounding must not make it drift.
                         isOf(camera, t) ? 1 : step * t.placement().speed()));

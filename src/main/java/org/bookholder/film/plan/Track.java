@@ -1,6 +1,8 @@
 package org.bookholder.film.plan;
 
 import java.nio.file.Path;
+import java.util.Optional;
+import org.bookholder.footage.Channels;
 import org.bookholder.footage.Placement;
 
 /**
@@ -9,9 +11,10 @@ import org.bookholder.footage.Placement;
  * @param file the file
  * @param kind what recorded it
  * @param placement where the take lies in it
- * @param wanted whether someone wants to hear this one
+ * @param rank its place among the files in which the take can be heard, from 0; the least is heard where it has the take
+ * @param channels the channels that are heard; empty for those in which a voice is heard best
  */
-public record Track(Path file, Kind kind, Placement placement, boolean wanted) {
+public record Track(Path file, Kind kind, Placement placement, int rank, Optional<Channels> channels) {
     /** What recorded it, the best first. */
     public enum Kind {
         /** A recorder's file, without a picture. */

@@ -76,8 +76,8 @@ public final class FilmSound {
         float at(long sample) throws ProblemException;
     }
 
-    private List<Voice> voices(Map<Path, SoundPieces> sources) throws ProblemException {
-        Map<Path, Optional<RoomTone>> rooms = new HashMap<>();
+    private List<Voice> voices(Map<Heard.Source, SoundPieces> sources) throws ProblemException {
+        Map<Heard.Source, Optional<RoomTone>> rooms = new HashMap<>();
         List<Voice> voices = new ArrayList<>();
         for (int i = 0; i < plan.clips().size(); i++) {
             FilmClip clip = plan.clips().get(i);
@@ -86,10 +86,10 @@ public final class FilmSound {
             if (clip.heard().isPresent()) {
                 Heard heard = clip.heard().get();
                 ClipVoice voice =
-                        new ClipVoice(Objects.requireNonNull(sources.get(heard.file())), heard, start, length);
+                        new ClipVoice(Objects.requireNonNull(sources.get(heard.source())), heard, start, length);
                 voices.add(voice::at);
             } else {
-                Optional<Path> near = near(i);
+                Optional<Heard.Source> near = near(i);
                 if (near.isPresent() && !rooms.containsKey(near.get())) {
                     rooms.put(near.get(), room(near.get(), Objects.requireNonNull(sources.get(near.get()))));
                 }
@@ -101,19 +101,19 @@ public final class FilmSound {
     }
 
     /** The sound of the clip before a place where there is none, else of the one behind it: there the room is heard. */
-    private Optional<Path> near(int place) {
+    private Optional<Heard.Source> near(int place) {
         List<FilmClip> clips = plan.clips();
         return IntStream.concat(IntStream.iterate(place, i -> i >= 0, i -> i - 1), IntStream.range(place, clips.size()))
                 .mapToObj(i -> clips.get(i).heard())
                 .flatMap(Optional::stream)
-                .map(Heard::file)
+                .map(Heard::source)
                 .findFirst();
     }
 
-    private Optional<RoomTone> room(Path file, SoundPieces sound) throws ProblemException {
+    private Optional<RoomTone> room(Heard.Source file, SoundPieces sound) throws ProblemException {
         QuietFinder finder = new QuietFinder();
         for (FilmClip clip : plan.clips()) {
-            Optional<Heard> heard = clip.heard().filter(h -> h.file().equals(file));
+            Optional<Heard> heard = clip.heard().filter(h -> h.source().equals(file));
             if (heard.isPresent()) {
                 finder.add(clip, heard.get(), sound);
             }
@@ -121,20 +121,20 @@ public final class FilmSound {
         return RoomTone.of(finder.quiet());
     }
 
-    private Map<Path, SoundPieces> sources() throws ProblemException {
-        Map<Path, List<SoundPieces.Range>> wanted = new LinkedHashMap<>();
+    private Map<Heard.Source, SoundPieces> sources() throws ProblemException {
+        Map<Heard.Source, List<SoundPieces.Range>> wanted = new LinkedHashMap<>();
         for (FilmClip clip : plan.clips()) {
             if (clip.heard().isPresent()) {
                 Heard heard = clip.heard().get();
                 long length = plan.tickOf(clip.end()) - plan.tickOf(clip.start());
-                wanted.computeIfAbsent(heard.file(), none -> new ArrayList<>())
+                wanted.computeIfAbsent(heard.source(), none -> new ArrayList<>())
                         .add(new SoundPieces.Range(
                                 (long) Math.floor(heard.from()) - MARGIN,
                                 (long) Math.ceil(heard.from() + length * heard.step()) + MARGIN));
             }
         }
-        Map<Path, SoundPieces> sources = new LinkedHashMap<>();
-        for (Map.Entry<Path, List<SoundPieces.Range>> source : wanted.entrySet()) {
+        Map<Heard.Source, SoundPieces> sources = new LinkedHashMap<>();
+        for (Map.Entry<Heard.Source, List<SoundPieces.Range>> source : wanted.entrySet()) {
             int before = sources.size();
             double last = source.getValue().stream()
                     .mapToLong(SoundPieces.Range::to)

@@ -7,13 +7,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.bookholder.film.plan.Heard;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The stretches of one file's sound that a film uses, decoded once, at 48,000 samples a second: of all its channels together, or of the
- * one in which the voice is not lost. Confined to one thread.
+ * The stretches of one file's sound that a film uses, decoded once, at 48,000 samples a second: of the channels
+ * that were chosen, or those in which the voice is not lost. Confined to one thread.
  */
 final class SoundPieces {
     private static final int RATE = StreamTime.TICKS_PER_SECOND;
@@ -50,15 +51,17 @@ final class SoundPieces {
     /**
      * Decodes a file as far as it is needed.
      *
+     * @param source the file and its channels
      * @param wanted the stretches, at least one, in any order; they may overlap
      * @param store the file of the work in which they are kept
      * @throws ProblemException if the file cannot be read, or ends before them
      */
-    static SoundPieces of(Path source, List<Range> wanted, Path store, Listener listener) throws ProblemException {
+    static SoundPieces of(Heard.Source source, List<Range> wanted, Path store, Listener listener)
+            throws ProblemException {
         List<Range> ranges = joined(wanted);
         List<Piece> pieces = new ArrayList<>();
         long at = 0;
-        try (FootageSound sound = FootageSound.openVoice(source, RATE);
+        try (FootageSound sound = open(source);
                 SampleFile.Writer out = new SampleFile.Writer(store)) {
             int next = 0;
             Optional<short[]> block = sound.read();
@@ -91,11 +94,17 @@ final class SoundPieces {
                                 "its sound ends at %.1f s, but the film needs it up to %.1f s",
                                 (double) at / RATE,
                                 (double) needed / RATE),
-                        source.toString(),
+                        source.file().toString(),
                         "copy the file from its card again, and match it again");
             }
         }
         return new SoundPieces(pieces, SampleFile.read(store));
+    }
+
+    private static FootageSound open(Heard.Source source) throws ProblemException {
+        return source.channels().isPresent()
+                ? FootageSound.open(source.file(), RATE, source.channels().get())
+                : FootageSound.openVoice(source.file(), RATE);
     }
 
     private static List<Range> joined(List<Range> wanted) {

@@ -113,7 +113,8 @@ public final class EdlPart implements HandOffPart {
         for (int i = 0; i < edits.size(); i++) {
             Piece piece = edits.get(i).piece();
             out.append(line(timeline, edits.get(i), i + 1)).append('\n');
-            for (String comment : comments(handOff, piece, piece.in() > told)) {
+            for (String comment :
+                    comments(handOff, piece, !edits.get(i).channels().equals("V"), piece.in() > told)) {
                 out.append("* ").append(comment).append('\n');
             }
             told = Math.max(told, piece.in());
@@ -136,7 +137,7 @@ public final class EdlPart implements HandOffPart {
     }
 
     /** The comments of a line; the markers only if no line before it begins at the same frame. */
-    private static List<String> comments(HandOff handOff, Piece piece, boolean marked) {
+    private static List<String> comments(HandOff handOff, Piece piece, boolean sounds, boolean marked) {
         Timeline timeline = handOff.timeline();
         TimelineEvent event = piece.event();
         List<String> comments = new ArrayList<>();
@@ -144,6 +145,10 @@ public final class EdlPart implements HandOffPart {
             comments.add("FROM CLIP NAME:  " + oneLine(source.media().name()));
             comments.add("SOURCE FILE: " + oneLine(new MediaLinks(handOff.folder()).path(source.media())));
         });
+        piece.source()
+                .filter(source -> sounds)
+                .flatMap(source -> source.media().channelsHeard())
+                .ifPresent(channels -> comments.add("AUDIO CHANNELS: " + channels));
         comments.add("LINES: " + event.item().lines());
         boolean picture =
                 piece.source().filter(s -> s.media().picture().isPresent()).isPresent();

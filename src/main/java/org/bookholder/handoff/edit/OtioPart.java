@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
@@ -127,10 +128,32 @@ public final class OtioPart implements HandOffPart {
             }
             if (source.isPresent() && video) {
                 node.withObject("/metadata/bookholder").put("scale", event.framing() / 100.0);
+                if (hides(source.get().media(), event)) {
+                    node.put("enabled", false);
+                }
             } else if (source.isPresent()) {
                 node.put("enabled", best(piece));
+                source.get()
+                        .media()
+                        .channelsHeard()
+                        .ifPresent(channels ->
+                                node.withObject("/metadata/bookholder").put("channels", channels));
             }
             return node;
+        }
+
+        /** Whether a camera's track lies over that of the one which the cut shows there. */
+        private boolean hides(Media media, TimelineEvent event) {
+            Media shown = event.source().orElseThrow().media();
+            return shown.picture().isPresent() && !shown.file().equals(media.file()) && track(media) < track(shown);
+        }
+
+        private int track(Media media) {
+            return IntStream.range(0, sources.size())
+                    .filter(i -> sources.get(i).media().stream()
+                            .anyMatch(one -> one.file().equals(media.file())))
+                    .findFirst()
+                    .orElse(sources.size());
         }
 
         /** Whether a piece has the best sound at its moment. */

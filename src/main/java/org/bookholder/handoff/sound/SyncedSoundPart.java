@@ -82,6 +82,19 @@ public final class SyncedSoundPart implements HandOffPart {
                 sources.add(new Source(lower(file.reel()) + "-ch" + channel, recorder, Channels.one(channel)));
             }
         }
+        for (List<Media> recorder : byFile(handOff, Media.Kind.RECORDER)) {
+            // Two channels that are heard together are one sound, and have a file of their own.
+            recorder.stream()
+                    .flatMap(media -> media.heard().stream())
+                    .filter(Channels::pair)
+                    .distinct()
+                    .filter(heard -> Files.isRegularFile(recorder.get(0).file()))
+                    .forEach(heard -> sources.add(new Source(
+                            lower(recorder.get(0).reel()) + "-ch" + heard.first()
+                                    + (heard.inverted() ? "-minus-" : "-plus-") + heard.second(),
+                            recorder,
+                            heard)));
+        }
         List<Media> takes = handOff.media().stream()
                 .filter(media -> media.kind() == Media.Kind.TAKE)
                 .filter(media -> rate(handOff, media.placement().take()).isPresent())

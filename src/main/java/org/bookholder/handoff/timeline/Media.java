@@ -2,6 +2,7 @@ package org.bookholder.handoff.timeline;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.bookholder.footage.Channels;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.Placement;
 import org.bookholder.timing.FrameRate;
@@ -18,6 +19,8 @@ import org.bookholder.timing.StreamTime;
  * @param picture its moving picture, if it has one
  * @param channels how many channels of sound it has, 0 if none
  * @param placement position of the take in it
+ * @param rank its place among the sounds of the take, from 0; the least is heard where it has the take
+ * @param heard the channels that are heard; empty if nobody has measured or chosen them
  */
 public record Media(
         Kind kind,
@@ -27,13 +30,15 @@ public record Media(
         long frames,
         Optional<Footage.Picture> picture,
         int channels,
-        Placement placement) {
-    /** What makes such files. */
+        Placement placement,
+        int rank,
+        Optional<Channels> heard) {
+    /** What makes such files, the best sound first. */
     public enum Kind {
-        /** A camera: picture, mostly with sound. */
-        CAMERA,
         /** A sound recorder. */
         RECORDER,
+        /** A camera: picture, mostly with sound. */
+        CAMERA,
         /** The session's own recording of a take. */
         TAKE
     }
@@ -49,6 +54,16 @@ public record Media(
         long guess = placement.takeStart().ticks() + ticks - placement.start();
         long late = placement.inFile(new StreamTime(Math.max(0, guess))) - ticks;
         return new StreamTime(Math.max(0, guess - late));
+    }
+
+    /** The same with its sound at another place among those of the take. */
+    Media ranked(int place, Optional<Channels> of) {
+        return new Media(kind, reel, file, firstFrame, frames, picture, channels, placement, place, of);
+    }
+
+    /** Some of its channels in a word, where it has several and not all are heard; empty otherwise. */
+    public Optional<String> channelsHeard() {
+        return heard.filter(some -> channels > 1 && some.first() > 0).map(Channels::text);
     }
 
     /** Whether it has sound. */

@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import org.bookholder.cutlist.TakeSources;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
@@ -46,6 +50,49 @@ public final class MediaList {
         List<Media> all = new ArrayList<>(list.pictures);
         all.addAll(list.sounds);
         return all;
+    }
+
+    /**
+     * The same files in the order in which they are used: of several that show a take the one to prefer first.
+     *
+     * @param sources which files are used for each take
+     */
+    public static List<Media> preferred(List<Media> media, List<TakeSources> sources) {
+        List<Media> ranked = new ArrayList<>();
+        Map<Media, Integer> pictures = new HashMap<>();
+        for (Media one : media) {
+            Optional<TakeSources> take = sources.stream()
+                    .filter(s -> s.take().number() == one.placement().take())
+                    .findFirst();
+            List<TakeSources.Source> sounds = take.map(TakeSources::sounds).orElse(List.of());
+            int sound = place(one, sounds);
+            Media now = one.ranked(
+                    sound,
+                    sound == sounds.size()
+                            ? Optional.empty()
+                            : sounds.get(sound).channels());
+            ranked.add(now);
+            pictures.put(now, place(one, take.map(TakeSources::pictures).orElse(List.of())));
+        }
+        ranked.sort(Comparator.comparing((Media one) -> one.kind() != Media.Kind.CAMERA)
+                .thenComparing(one -> one.kind() == Media.Kind.CAMERA ? pictures.getOrDefault(one, 0) : 0));
+        return ranked;
+    }
+
+    /** The place of a file in a list; behind its end if it does not stand there. */
+    private static int place(Media media, List<TakeSources.Source> sources) {
+        for (int i = 0; i < sources.size(); i++) {
+            Optional<Path> file = sources.get(i).footage().map(f -> f.footage().file());
+            boolean same = media.kind() == Media.Kind.TAKE
+                    ? file.isEmpty()
+                    : file.map(Path::toAbsolutePath)
+                            .map(Path::normalize)
+                            .equals(Optional.of(media.file().toAbsolutePath().normalize()));
+            if (same) {
+                return i;
+            }
+        }
+        return sources.size();
     }
 
     /**
@@ -86,7 +133,9 @@ public final class MediaList {
                     timecode.rate().frameAt(footage.length().ticks()),
                     footage.picture(),
                     footage.sound().map(Footage.Sound::channels).orElse(0),
-                    placement.within(footage.length())));
+                    placement.within(footage.length()),
+                    footage.picture().isPresent() ? Media.Kind.CAMERA.ordinal() : Media.Kind.RECORDER.ordinal(),
+                    Optional.empty()));
         }
     }
 
@@ -114,7 +163,9 @@ public final class MediaList {
                 Math.max(1, timecode.rate().nearestFrame(length.ticks())),
                 Optional.empty(),
                 1,
-                Placement.whole(take.number(), take.start(), take.end())));
+                Placement.whole(take.number(), take.start(), take.end()),
+                Media.Kind.TAKE.ordinal(),
+                Optional.empty()));
     }
 
     private static long timeOfDay(Take take, ZoneId zone) {

@@ -3,7 +3,9 @@ package org.bookholder.handoff.timeline;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.bookholder.footage.Placement;
@@ -27,26 +29,29 @@ public final class SourceTracks {
     /** A track for each camera, each recorder and our own recordings, in the order of the files. */
     public static List<SourceTrack> each(Timeline timeline, List<Media> media) {
         SourceTracks tracks = new SourceTracks(timeline);
+        Map<Path, List<Media>> files = new LinkedHashMap<>();
+        for (Media one : media) {
+            // Each of our own takes has a file of its own.
+            files.computeIfAbsent(one.file(), file -> new ArrayList<>()).add(one);
+        }
         List<List<Media>> groups = new ArrayList<>();
-        for (Media file : media) {
+        for (List<Media> file : files.values()) {
             groups.stream()
-                    .filter(group -> continues(group, file))
+                    .filter(group -> file.stream().allMatch(one -> continues(group, one)))
                     .findFirst()
-                    .ifPresentOrElse(group -> group.add(file), () -> groups.add(new ArrayList<>(List.of(file))));
+                    .ifPresentOrElse(group -> group.addAll(file), () -> groups.add(new ArrayList<>(file)));
         }
         return groups.stream()
                 .map(group -> new SourceTrack(group, tracks.pieces(group)))
                 .toList();
     }
 
-    /** The best sound at each moment: a recorder's before a camera's before our own. */
+    /** The sound at each moment: the one that comes first among those of its take. */
     public static List<Piece> sound(Timeline timeline, List<Media> media) {
-        List<Media> best = new ArrayList<>();
-        for (Media.Kind kind : List.of(Media.Kind.RECORDER, Media.Kind.CAMERA, Media.Kind.TAKE)) {
-            media.stream()
-                    .filter(file -> file.kind() == kind && file.sounding())
-                    .forEach(best::add);
-        }
+        List<Media> best = media.stream()
+                .filter(Media::sounding)
+                .sorted(Comparator.comparingInt(Media::rank))
+                .toList();
         return new SourceTracks(timeline).pieces(best);
     }
 

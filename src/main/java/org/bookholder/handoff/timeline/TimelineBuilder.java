@@ -53,14 +53,18 @@ public final class TimelineBuilder {
     private void add(Clip clip) {
         List<Source> pieces = new ArrayList<>();
         StreamTime from = clip.in();
+        // The camera that someone wants for the line goes before the others.
+        List<Media> ordered = media.stream()
+                .sorted(Comparator.comparing(m -> !clip.camera().equals(Optional.of(m.name()))))
+                .toList();
         while (from.isBefore(clip.out())) {
             StreamTime at = from;
-            Media use = media.stream()
+            Media use = ordered.stream()
                     .filter(m -> shows(m, clip.take(), at))
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException(
                             "take " + clip.take() + " at " + at.seconds() + " s must lie in a file"));
-            StreamTime to = StreamTime.min(clip.out(), end(use, clip.take(), at));
+            StreamTime to = StreamTime.min(clip.out(), end(ordered, use, clip.take(), at));
             pieces.add(source(use, from, to));
             from = to;
         }
@@ -85,8 +89,8 @@ public final class TimelineBuilder {
     }
 
     /** The time until which a file is used: to its end, or until a preferred one begins. */
-    private StreamTime end(Media use, int take, StreamTime from) {
-        return media.subList(0, media.indexOf(use)).stream()
+    private static StreamTime end(List<Media> ordered, Media use, int take, StreamTime from) {
+        return ordered.subList(0, ordered.indexOf(use)).stream()
                 .filter(better -> better.placement().take() == take)
                 .map(better -> better.placement().from())
                 .filter(from::isBefore)

@@ -75,7 +75,8 @@ public final class EventCodec {
             FilmChange.CutAt.class, "cut-at",
             FilmChange.SeenBy.class, "seen-by",
             FilmChange.KeptPoint.class, "kept-point",
-            FilmChange.HeardFrom.class, "heard-from");
+            FilmChange.HeardFrom.class, "heard-from",
+            FilmChange.OfTake.class, "of-take");
 
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);

@@ -203,6 +203,7 @@ final class LessonHandOffTest {
     /** One file of a camera that ran on from one session to the next. */
     @Test
     void aFileOfTwoSessionsIsOneReel() throws ProblemException, IOException {
+        Files.delete(second.resolve("footage.json"));
         FilmedReading.match(second, Objects.requireNonNull(cameras.get("C0001")), FIRST, 0);
         Path list = file(handOff(), "noise-to-be-cut.edl");
         assertThat(Files.readAllLines(list).stream()

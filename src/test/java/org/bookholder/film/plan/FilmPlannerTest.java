@@ -158,7 +158,7 @@ final class FilmPlannerTest {
                 List.of(first, second),
                 List.of(
                         track("rec.wav", Kind.RECORDER, place(0, 0, 0, 60)),
-                        new Track(Path.of("b.mp4"), Kind.CAMERA, second.placement(), true)));
+                        new Track(Path.of("b.mp4"), Kind.CAMERA, second.placement(), 0, Optional.empty())));
         FilmPlan plan = FilmPlanner.plan(
                 pieces(sources, List.of(clip(1, 1, 3), clip(2, 5, 8), clip(3, 9, 11))),
                 FrameRate.FPS_25,
@@ -226,7 +226,7 @@ final class FilmPlannerTest {
         return new FilmPlanner.Sources(
                 List.of(cameras),
                 List.of(cameras).stream()
-                        .map(c -> new Track(c.footage().file(), Kind.CAMERA, c.placement(), false))
+                        .map(c -> new Track(c.footage().file(), Kind.CAMERA, c.placement(), 2, Optional.empty()))
                         .toList());
     }
 
@@ -248,7 +248,7 @@ final class FilmPlannerTest {
     }
 
     private static Track track(String name, Kind kind, Placement placement) {
-        return new Track(Path.of(name), kind, placement, false);
+        return new Track(Path.of(name), kind, placement, kind.ordinal() + 1, Optional.empty());
     }
 
     private static Clip clip(int line, double in, double out) {

@@ -137,7 +137,7 @@ final class RoomToneTest {
                 start,
                 Math.round((out - in) * 25),
                 Optional.empty(),
-                Optional.of(new Heard(wav, Track.Kind.TAKE, in * RATE, 1)),
+                Optional.of(new Heard(wav, Track.Kind.TAKE, Optional.empty(), in * RATE, 1)),
                 List.of(attempt));
     }
 

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.film.FilmedReading;
+import org.bookholder.film.plan.Heard;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.Wav;
@@ -31,7 +33,10 @@ final class SoundPiecesTest {
                 "-c:a",
                 "pcm_s16le");
         SoundPieces pieces = SoundPieces.of(
-                inverted, List.of(new SoundPieces.Range(RATE, 3 * RATE)), folder.resolve("pieces.f32"), decoded -> {});
+                new Heard.Source(inverted, Optional.empty()),
+                List.of(new SoundPieces.Range(RATE, 3 * RATE)),
+                folder.resolve("pieces.f32"),
+                decoded -> {});
         for (int i = RATE; i < 3 * RATE; i += 100) {
             assertThat(Math.round(pieces.at(i) * 32_768)).as("sample %d", i).isEqualTo(said[i]);
         }

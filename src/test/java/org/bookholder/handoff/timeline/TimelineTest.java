@@ -72,7 +72,9 @@ final class TimelineTest {
                 1000,
                 Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
                 2,
-                new Placement(1, StreamTime.ZERO, -480_000, 0, s(10), s(50), 1));
+                new Placement(1, StreamTime.ZERO, -480_000, 0, s(10), s(50), 1),
+                Media.Kind.CAMERA.ordinal(),
+                Optional.empty());
         CutList cut = cut(clip(1, s(8), s(12)), clip(2, s(13), s(14)));
         Timeline timeline = TimelineBuilder.build(cut, FPS_25, List.of(first, second), new PunchIn(115, 200));
         assertThat(timeline.events().stream().map(TimelineTest::described))
@@ -105,7 +107,9 @@ final class TimelineTest {
                 2500,
                 Optional.empty(),
                 1,
-                new Placement(1, StreamTime.ZERO, 0, 0, StreamTime.ZERO, s(100), 1));
+                new Placement(1, StreamTime.ZERO, 0, 0, StreamTime.ZERO, s(100), 1),
+                Media.Kind.TAKE.ordinal(),
+                Optional.empty());
         Timeline timeline =
                 TimelineBuilder.build(cut(clip(1, s(8), s(12))), FPS_25, List.of(camera, own), new PunchIn(115, 200));
         assertThat(timeline.events().stream().map(TimelineTest::described))
@@ -198,6 +202,8 @@ final class TimelineTest {
                 FrameRate.FPS_29_97.frameAt(placement.to().ticks()) * 2,
                 Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
                 2,
-                placement);
+                placement,
+                Media.Kind.CAMERA.ordinal(),
+                Optional.empty());
     }
 }

@@ -66,10 +66,10 @@ export const ROOMS = {
   },
   match: {
     title: 'Match camera files',
-    good: 'Finds by their sound where camera and recorder files lie in a session. From then on the hand-off points into them, with their own timecode.',
+    good: 'Finds by their sound where camera and recorder files lie in a session. Then says which file gives the picture of each take and which its sound, for hand-off and film; you may choose others.',
     button: 'Match them',
     fields: [session(), files('files', 'Camera and recorder files', 'film',
-      { more: 'Where several files show the same moment, the one that is first here is used.' })],
+      { more: 'Where several cameras show the same moment, the one that is first here is used, unless you choose another.' })],
   },
   log: {
     title: 'Log a finished shoot',

@@ -5,6 +5,7 @@ import { takingFiles } from './drag.js';
 import { drop } from './fields.js';
 import { lasts, outcome, running } from './jobs.js';
 import { ROOMS } from './rooms.js';
+import { showSources } from './sources.js';
 import { byId, el } from './words.js';
 
 let open = '';
@@ -19,11 +20,13 @@ export function showRoom(kind, home, act) {
       el('h2', { id: 'h-work', class: 'headline' }, room.title),
       el('p', { class: 'good' }, room.good),
       form(kind, room, home),
-      el('div', { id: 'work-jobs' }));
+      el('div', { id: 'work-jobs' }),
+      el('div', { id: 'work-below' }));
     cards = jobCards(byId('work-jobs'), kind);
   }
   room.fields.forEach((field) => field.fill?.(byId(`w-${field.name}`), home));
   cards(home, act);
+  if (kind === 'match') showSources(home);
 }
 
 /** The fields of the room that is open, when what can be chosen has changed. */

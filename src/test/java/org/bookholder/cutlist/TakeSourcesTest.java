@@ -1,0 +1,103 @@
+package org.bookholder.cutlist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.MORNING;
+import static org.bookholder.testing.Readings.s;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.footage.Channels;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.Hearing;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.footage.Placement;
+import org.bookholder.session.FilmChoices;
+import org.bookholder.session.Take;
+import org.bookholder.timing.FrameRate;
+import org.junit.jupiter.api.Test;
+
+/** Which of a take's files goes first, by our own rule (decision 0334). */
+final class TakeSourcesTest {
+    private static final Take TAKE = new Take(1, s(10), s(40), MORNING, "a microphone");
+
+    @Test
+    void aRecorderGoesBeforeACameraAndBothBeforeTheTakesOwn() {
+        assertThat(sounds(camera("C1.MP4", 40, 20), recorder("R1.WAV", 40, 15), recorder("R2.WAV", 40, 15)))
+                .containsExactly("R1.WAV", "R2.WAV", "C1.MP4", FilmChoices.TAKES);
+    }
+
+    @Test
+    void whatIsMuchClearerAndHasAsMuchOfTheTakeGoesFirst() {
+        assertThat(sounds(camera("C1.MP4", 40, 22), recorder("R1.WAV", 40, 15))).startsWith("C1.MP4", "R1.WAV");
+        assertThat(sounds(camera("C1.MP4", 40, 20), recorder("R1.WAV", 40, 15))).startsWith("R1.WAV");
+        assertThat(sounds(camera("C1.MP4", 30, 40), recorder("R1.WAV", 40, 15))).startsWith("R1.WAV");
+    }
+
+    @Test
+    void aFileThatIsGoneComesLast() {
+        TakeSources sources = of(
+                List.of(camera("C1.MP4", 40, 20), camera("C2.MP4", 40, 20), recorder("GONE.WAV", 40, 30)),
+                FilmChoices.NONE);
+        assertThat(sources.sounds()).extracting(TakeSources.Source::name).endsWith("GONE.WAV");
+    }
+
+    @Test
+    void aChoiceForOneTakeGoesBeforeThatForAll() {
+        List<PlacedFootage> files = List.of(camera("a/C1.MP4", 40, 20), camera("b/C1.MP4", 40, 20));
+        TakeSources sources = of(files, choices("a/C1.MP4", Optional.of("b/C1.MP4")));
+        assertThat(sources.pictures()).extracting(TakeSources.Source::name).containsExactly("b/C1.MP4", "a/C1.MP4");
+        assertThat(of(files, choices("b/C1.MP4", Optional.of(""))).pictures())
+                .as("left to the program for this take")
+                .extracting(TakeSources.Source::name)
+                .containsExactly("a/C1.MP4", "b/C1.MP4");
+        assertThat(of(files, choices("c/C1.MP4", Optional.empty())).picture())
+                .hasValue(new TakeSources.Missed("c/C1.MP4", TakeSources.Why.UNMATCHED));
+    }
+
+    private static FilmChoices choices(String all, Optional<String> one) {
+        return new FilmChoices(
+                FilmChoices.Framing.PLANNED,
+                FilmChoices.AS_READ,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(all),
+                Map.of(),
+                Optional.empty(),
+                Map.of(1, new FilmChoices.OfTake(one, Optional.empty())));
+    }
+
+    private static List<String> sounds(PlacedFootage... files) {
+        return of(List.of(files), FilmChoices.NONE).sounds().stream()
+                .map(TakeSources.Source::name)
+                .toList();
+    }
+
+    private static TakeSources of(List<PlacedFootage> files, FilmChoices choices) {
+        return TakeSources.of(TAKE, true, files, choices, file -> !file.endsWith("GONE.WAV"));
+    }
+
+    private static PlacedFootage camera(String name, double to, double clear) {
+        return placed(name, to, clear, Optional.of(new Footage.Picture(1920, 1080, FrameRate.FPS_25, false)));
+    }
+
+    private static PlacedFootage recorder(String name, double to, double clear) {
+        return placed(name, to, clear, Optional.empty());
+    }
+
+    private static PlacedFootage placed(String name, double to, double clear, Optional<Footage.Picture> picture) {
+        Footage footage = new Footage(
+                Path.of("/card", name),
+                s(60),
+                picture,
+                Optional.of(new Footage.Sound(48_000, 1, "aac")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        return new PlacedFootage(
+                footage,
+                List.of(new Placement(1, s(10), 0, 0, s(10), s(to), 1)),
+                List.of(new Hearing(1, Channels.ALL, clear)));
+    }
+}
