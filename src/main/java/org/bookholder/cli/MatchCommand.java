@@ -88,9 +88,10 @@ final class MatchCommand implements Callable<Integer> {
             throw new ProblemException("says nothing of these takes", "--take", "add --picture or --sound");
         }
         List<FileMatch> matches = new ArrayList<>();
-        if (files != null) {
+        List<Path> named = files;
+        if (named != null) {
             int stopped = InterruptibleCommand.run(terminal, "what was matched so far is not kept", stop -> {
-                matches.addAll(new FootageMatching(here, progress -> {}, stop).match(place, files, this::print));
+                matches.addAll(new FootageMatching(here, progress -> {}, stop).match(place, named, this::print));
                 return 0;
             });
             if (stopped != 0) {

@@ -166,10 +166,10 @@ public record TakeSources(
     /** Whether a file goes by that name. */
     public static boolean named(Source source, String name) {
         return source.name().equals(name)
-                || !name.isEmpty()
+                || (!name.isEmpty()
                         && source.footage()
                                 .filter(f -> f.footage().file().endsWith(name))
-                                .isPresent();
+                                .isPresent());
     }
 
     /** Puts what someone wants first; says why, if it can't be used. */

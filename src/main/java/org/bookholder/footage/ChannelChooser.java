@@ -1,7 +1,6 @@
 package org.bookholder.footage;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -148,12 +147,12 @@ public final class ChannelChooser {
                 .filter(pair -> best.isEmpty() || pair.clear() > best.get().clear() + TOGETHER);
         Optional<Candidate> other = together.or(() -> best);
         return other.filter(c -> mix.voice().loud() < c.voice().loud() - share - CANCELLED
-                        || mix.clear() < GOOD_ENOUGH && c.clear() > mix.clear() + clearer)
+                        || (mix.clear() < GOOD_ENOUGH && c.clear() > mix.clear() + clearer))
                 .orElse(mix);
     }
 
-    private static double mean(ChannelPowers powers, Channels heard, int[] frames) {
-        return Arrays.stream(frames)
+    private static double mean(ChannelPowers powers, Channels heard, List<Integer> frames) {
+        return frames.stream()
                 .mapToDouble(frame -> powers.power(heard, frame))
                 .average()
                 .orElse(0);
@@ -165,7 +164,7 @@ public final class ChannelChooser {
      * @param loud those in which a take has its voice
      * @param quiet those in which it pauses
      */
-    private record Frames(int[] loud, int[] quiet) {
+    private record Frames(List<Integer> loud, List<Integer> quiet) {
         static Frames of(ChannelPowers take, Placement placement, int count) {
             double ticks = (double) ChannelPowers.FRAME * SoundTrack.TICKS;
             List<int[]> both = new ArrayList<>();
@@ -184,8 +183,8 @@ public final class ChannelChooser {
                     inFile(rising.subList(rising.size() - loud, rising.size())), inFile(rising.subList(0, quiet)));
         }
 
-        private static int[] inFile(List<int[]> frames) {
-            return frames.stream().mapToInt(pair -> pair[1]).toArray();
+        private static List<Integer> inFile(List<int[]> frames) {
+            return frames.stream().map(pair -> pair[1]).toList();
         }
 
         /** The loudest of a frame and its neighbours: a pause is quiet before and after, too. */

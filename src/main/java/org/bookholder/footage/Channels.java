@@ -24,7 +24,7 @@ public record Channels(int first, int second, boolean inverted) {
     /** Checks the numbers. */
     public Channels {
         boolean pair = second > 0 && first > 0 && second != first;
-        if (first < 0 || second < 0 || !pair && (second > 0 || inverted)) {
+        if (first < 0 || second < 0 || (!pair && (second > 0 || inverted))) {
             throw new IllegalArgumentException("channels (" + first + ", " + second + ", " + inverted
                     + ") must be none, one, or two different ones from 1");
         }
@@ -46,7 +46,7 @@ public record Channels(int first, int second, boolean inverted) {
         }
         int first = Integer.parseInt(form.group(1));
         int second = form.group(3) == null ? 0 : Integer.parseInt(form.group(3));
-        return first == 0 || form.group(3) != null && (second == 0 || second == first)
+        return first == 0 || (form.group(3) != null && (second == 0 || second == first))
                 ? Optional.empty()
                 : Optional.of(new Channels(first, second, "-".equals(form.group(2))));
     }

@@ -143,70 +143,7 @@ public record FilmChoices(
     }
 
     FilmChoices with(FilmChange change) {
-        return change.to(new FilmChange.Handler<FilmChoices>() {
-            @Override
-            public FilmChoices framed(FilmChange.Framed framed) {
-                return new FilmChoices(framed.framing(), pause, in, out, camera, points, sound, takes);
-            }
-
-            @Override
-            public FilmChoices paused(FilmChange.Paused paused) {
-                return new FilmChoices(framing, paused.millis(), in, out, camera, points, sound, takes);
-            }
-
-            @Override
-            public FilmChoices cutAt(FilmChange.CutAt cut) {
-                Optional<Place> place = Optional.of(new Place(cut.take(), cut.ordinal(), cut.place()));
-                return cut.edge() == Edge.IN
-                        ? new FilmChoices(framing, pause, place, out, camera, points, sound, takes)
-                        : new FilmChoices(framing, pause, in, place, camera, points, sound, takes);
-            }
-
-            @Override
-            public FilmChoices seenBy(FilmChange.SeenBy seen) {
-                return new FilmChoices(
-                        framing,
-                        pause,
-                        in,
-                        out,
-                        Optional.of(seen.camera()).filter(name -> !name.isEmpty()),
-                        points,
-                        sound,
-                        without(one -> new OfTake(Optional.empty(), one.sound())));
-            }
-
-            @Override
-            public FilmChoices keptPoint(FilmChange.KeptPoint kept) {
-                Map<String, Point> all = new HashMap<>(points);
-                all.put(kept.camera(), kept.point());
-                return new FilmChoices(framing, pause, in, out, camera, all, sound, takes);
-            }
-
-            @Override
-            public FilmChoices heardFrom(FilmChange.HeardFrom heard) {
-                return new FilmChoices(
-                        framing,
-                        pause,
-                        in,
-                        out,
-                        camera,
-                        points,
-                        Optional.of(heard.file()).filter(name -> !name.isEmpty()),
-                        without(one -> new OfTake(one.camera(), Optional.empty())));
-            }
-
-            @Override
-            public FilmChoices ofTake(FilmChange.OfTake of) {
-                OfTake before = takes.getOrDefault(of.take(), OfTake.NONE);
-                Map<Integer, OfTake> all = new HashMap<>(takes);
-                if (of.what() instanceof FilmChange.SeenBy seen) {
-                    all.put(of.take(), new OfTake(Optional.of(seen.camera()), before.sound()));
-                } else if (of.what() instanceof FilmChange.HeardFrom heard) {
-                    all.put(of.take(), new OfTake(before.camera(), Optional.of(heard.file())));
-                }
-                return new FilmChoices(framing, pause, in, out, camera, points, sound, all);
-            }
-        });
+        return change.to(new After());
     }
 
     /** What was chosen for single takes; a choice for all of them takes the place of that. */
@@ -214,5 +151,71 @@ public record FilmChoices(
         Map<Integer, OfTake> left = new HashMap<>(takes);
         left.replaceAll((take, one) -> rest.apply(one));
         return left;
+    }
+
+    /** These choices after a change. */
+    private final class After implements FilmChange.Handler<FilmChoices> {
+        @Override
+        public FilmChoices framed(FilmChange.Framed framed) {
+            return new FilmChoices(framed.framing(), pause, in, out, camera, points, sound, takes);
+        }
+
+        @Override
+        public FilmChoices paused(FilmChange.Paused paused) {
+            return new FilmChoices(framing, paused.millis(), in, out, camera, points, sound, takes);
+        }
+
+        @Override
+        public FilmChoices cutAt(FilmChange.CutAt cut) {
+            Optional<Place> place = Optional.of(new Place(cut.take(), cut.ordinal(), cut.place()));
+            return cut.edge() == Edge.IN
+                    ? new FilmChoices(framing, pause, place, out, camera, points, sound, takes)
+                    : new FilmChoices(framing, pause, in, place, camera, points, sound, takes);
+        }
+
+        @Override
+        public FilmChoices seenBy(FilmChange.SeenBy seen) {
+            return new FilmChoices(
+                    framing,
+                    pause,
+                    in,
+                    out,
+                    Optional.of(seen.camera()).filter(name -> !name.isEmpty()),
+                    points,
+                    sound,
+                    without(one -> new OfTake(Optional.empty(), one.sound())));
+        }
+
+        @Override
+        public FilmChoices keptPoint(FilmChange.KeptPoint kept) {
+            Map<String, Point> all = new HashMap<>(points);
+            all.put(kept.camera(), kept.point());
+            return new FilmChoices(framing, pause, in, out, camera, all, sound, takes);
+        }
+
+        @Override
+        public FilmChoices heardFrom(FilmChange.HeardFrom heard) {
+            return new FilmChoices(
+                    framing,
+                    pause,
+                    in,
+                    out,
+                    camera,
+                    points,
+                    Optional.of(heard.file()).filter(name -> !name.isEmpty()),
+                    without(one -> new OfTake(one.camera(), Optional.empty())));
+        }
+
+        @Override
+        public FilmChoices ofTake(FilmChange.OfTake of) {
+            OfTake before = takes.getOrDefault(of.take(), OfTake.NONE);
+            Map<Integer, OfTake> all = new HashMap<>(takes);
+            if (of.what() instanceof FilmChange.SeenBy seen) {
+                all.put(of.take(), new OfTake(Optional.of(seen.camera()), before.sound()));
+            } else if (of.what() instanceof FilmChange.HeardFrom heard) {
+                all.put(of.take(), new OfTake(before.camera(), Optional.of(heard.file())));
+            }
+            return new FilmChoices(framing, pause, in, out, camera, points, sound, all);
+        }
     }
 }

@@ -36,11 +36,22 @@ public record Media(
     /** What makes such files, the best sound first. */
     public enum Kind {
         /** A sound recorder. */
-        RECORDER,
+        RECORDER(0),
         /** A camera: picture, mostly with sound. */
-        CAMERA,
+        CAMERA(1),
         /** The session's own recording of a take. */
-        TAKE
+        TAKE(2);
+
+        private final int rank;
+
+        Kind(int rank) {
+            this.rank = rank;
+        }
+
+        /** Its place among the sounds of a take, unless another one is preferred. */
+        int rank() {
+            return rank;
+        }
     }
 
     /** The file's name without its folder. */

@@ -134,7 +134,7 @@ public final class MediaList {
                     footage.picture(),
                     footage.sound().map(Footage.Sound::channels).orElse(0),
                     placement.within(footage.length()),
-                    footage.picture().isPresent() ? Media.Kind.CAMERA.ordinal() : Media.Kind.RECORDER.ordinal(),
+                    footage.picture().isPresent() ? Media.Kind.CAMERA.rank() : Media.Kind.RECORDER.rank(),
                     Optional.empty()));
         }
     }
@@ -164,7 +164,7 @@ public final class MediaList {
                 Optional.empty(),
                 1,
                 Placement.whole(take.number(), take.start(), take.end()),
-                Media.Kind.TAKE.ordinal(),
+                Media.Kind.TAKE.rank(),
                 Optional.empty()));
     }
 

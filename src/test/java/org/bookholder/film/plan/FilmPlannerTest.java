@@ -248,7 +248,7 @@ final class FilmPlannerTest {
     }
 
     private static Track track(String name, Kind kind, Placement placement) {
-        return new Track(Path.of(name), kind, placement, kind.ordinal() + 1, Optional.empty());
+        return new Track(Path.of(name), kind, placement, List.of(Kind.values()).indexOf(kind) + 1, Optional.empty());
     }
 
     private static Clip clip(int line, double in, double out) {

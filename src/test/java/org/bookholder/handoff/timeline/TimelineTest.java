@@ -73,7 +73,7 @@ final class TimelineTest {
                 Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
                 2,
                 new Placement(1, StreamTime.ZERO, -480_000, 0, s(10), s(50), 1),
-                Media.Kind.CAMERA.ordinal(),
+                1,
                 Optional.empty());
         CutList cut = cut(clip(1, s(8), s(12)), clip(2, s(13), s(14)));
         Timeline timeline = TimelineBuilder.build(cut, FPS_25, List.of(first, second), new PunchIn(115, 200));
@@ -108,7 +108,7 @@ final class TimelineTest {
                 Optional.empty(),
                 1,
                 new Placement(1, StreamTime.ZERO, 0, 0, StreamTime.ZERO, s(100), 1),
-                Media.Kind.TAKE.ordinal(),
+                2,
                 Optional.empty());
         Timeline timeline =
                 TimelineBuilder.build(cut(clip(1, s(8), s(12))), FPS_25, List.of(camera, own), new PunchIn(115, 200));
@@ -203,7 +203,7 @@ final class TimelineTest {
                 Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
                 2,
                 placement,
-                Media.Kind.CAMERA.ordinal(),
+                1,
                 Optional.empty());
     }
 }
