@@ -75,6 +75,31 @@ final class DeskAwayTest {
         }
     }
 
+    /** As many connections as a browser keeps to one server die with the network, and it tries one after the other of them. */
+    @Test
+    void aPageIsBackSoonThoughAllItsConnectionsHaveDied() throws IOException {
+        browser.beforeThePage("window.opened = 0;"
+                + "window.EventSource = class extends EventSource {"
+                + "  constructor(...where) { super(...where); window.opened += 1; } };");
+        URI address = URI.create(desk.address());
+        try (Relay network = new Relay(address.getPort())) {
+            LiveDesk.show(browser, "http://localhost:" + network.port() + "/#" + address.getFragment());
+            browser.awaited("Promise.all([1, 2, 3, 4, 5].map(() => fetch('who').then((answer) => answer.text())))");
+            browser.value("(window.ahead = 0, window.now = Date.now, Date.now = () => window.now() + ahead)");
+            network.die();
+            browser.value("(window.ahead += 13000)");
+            browser.until("document.querySelector('#link').textContent.startsWith('Connection lost')");
+            network.live();
+            browser.value("(window.back = Date.now())");
+            while (!browser.text("#link").isEmpty()) {
+                browser.value("(window.tried = opened, window.ahead += 3100)");
+                browser.until("opened > tried || document.querySelector('#link').textContent === ''");
+            }
+            // Six connections of 3 s, each looked at after 2 s more; if each had the time of one that falls silent, 72 s.
+            assertThat((Long) browser.value("Date.now() - window.back")).isLessThan(50_000);
+        }
+    }
+
     @Test
     void aPageThatMissesOneMessageNoticesItAndCatchesUp() {
         browser.beforeThePage("window.lose = 0; window.wholes = 0;"

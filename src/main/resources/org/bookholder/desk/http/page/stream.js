@@ -4,6 +4,13 @@
 /** The program sends a heartbeat every 5 s; after this time without one, the connection counts as lost. */
 const SILENCE = 12_000;
 
+/**
+ * A network that comes back leaves connections behind that stay dead, up to six that the browser kept for later requests, and it tries
+ * one of these each time. So that many times a new one that does not open is given up sooner than one that falls silent.
+ */
+const OPENING = 3000;
+const DEAD = 6;
+
 /** How often that is looked at, and how long a page waits before it logs in again, in milliseconds. */
 const PERIOD = 2000;
 
@@ -16,6 +23,10 @@ const PAGE = Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toS
 let page = { events: {}, opened() {}, lost() {}, again() {} };
 let source = null;
 let heard = 0;
+let open = false;
+
+/** How many connections in a row have fallen silent. */
+let silent = 0;
 let hiding = 0;
 
 /** Whether the page may listen: it is logged in, and the program has not said goodbye for good. */
@@ -55,11 +66,17 @@ function connect() {
   if (!wanted || document.hidden) return;
   const here = new EventSource(`events?page=${PAGE}`);
   source = here;
+  open = false;
   heard = Date.now();
   for (const [name, take] of Object.entries(page.events)) {
     here.addEventListener(name, (event) => { heard = Date.now(); take(event); });
   }
-  here.onopen = () => { heard = Date.now(); page.opened(); };
+  here.onopen = () => {
+    heard = Date.now();
+    open = true;
+    silent = 0;
+    page.opened();
+  };
   here.onerror = () => {
     page.lost();
     // A browser does not retry if the answer was not an event stream.
@@ -69,7 +86,9 @@ function connect() {
 
 // If a network silently drops everything, a browser reports no error for minutes, for open and new connections alike.
 setInterval(() => {
-  if (source && source.readyState !== EventSource.CLOSED && Date.now() - heard > SILENCE) {
+  const patience = open || silent === 0 || silent > DEAD ? SILENCE : OPENING;
+  if (source && source.readyState !== EventSource.CLOSED && Date.now() - heard > patience) {
+    silent += 1;
     page.lost();
     connect();
   }
