@@ -95,7 +95,8 @@ final class DeskAwayTest {
                 browser.value("(window.tried = opened, window.ahead += 3100)");
                 browser.until("opened > tried || document.querySelector('#link').textContent === ''");
             }
-            // Six connections of 3 s, each looked at after 2 s more; if each had the time of one that falls silent, 72 s.
+            // Six connections of 3 s, each looked at after 2 s more; if each had the time of one that falls silent, 72
+            // s.
             assertThat((Long) browser.value("Date.now() - window.back")).isLessThan(50_000);
         }
     }

@@ -37,7 +37,8 @@ final class ScriptCommandTest {
         assertThat(program.out())
                 .contains("A wheel: 2 lines, 10 words, 0:06 at 100 words a minute")
                 .contains("   1  Buy 2 spokes for $5.\n")
-                .contains("Numbers, and how they may be said:\n  line 1: 2: two\n  line 1: $5: five dollars; five bucks\n")
+                .contains(
+                        "Numbers, and how they may be said:\n  line 1: 2: two\n  line 1: $5: five dollars; five bucks\n")
                 .contains("   >  Hold one up.\n")
                 .contains("  line 2 of the file: http://oak.example (a link's address is not read)\n");
         assertThat(program.out().lines()).allMatch(line -> line.length() <= 80);
