@@ -20,7 +20,7 @@ final class NumberRule implements NormalizationRule {
     private static final Pattern MARKED = Pattern.compile("#(" + NUMBER + ")" + END);
     private static final Pattern NUMBERED = Pattern.compile("(?:[Nn]os?|[Nn]r|[Nn]um)\\.\\s?(" + NUMBER + ")" + END);
     private static final Pattern DECADES = Pattern.compile("'?(\\d{1,3}0)'?s" + TO + "'?(\\d{1,3}0)'?s" + END);
-    private static final Pattern YEARS = Pattern.compile("([12]\\d{3})(/|" + TO + ")(\\d\\d)" + END);
+    private static final Pattern YEARS = Pattern.compile("([12]\\d{3})(/|" + TO + ")(\\d\\d)" + END + "(?!\\s?=)");
     private static final Pattern QUARTER = Pattern.compile(
             "(?:Q([1-4])(?:(?:\\s|'|\\s')([12]\\d{3}|\\d\\d))?|([1-4])Q\\s?'?([12]\\d{3}|\\d\\d)?)" + END);
     private static final Pattern SHORT_YEAR = Pattern.compile("'(\\d\\d)" + END);

@@ -48,6 +48,9 @@ final class QuantityRule implements NormalizationRule {
     /** The same amount in another unit follows: "320 yds/290 m". */
     private static final Pattern UNIT_BEFORE_SLASH = Pattern.compile("[\\s-]?" + Units.SYMBOL + "/(?=\\d)");
 
+    /** An amount stands in no more units than this behind its first. */
+    private static final int MOST_UNITS = 3;
+
     private static final Pattern INCHES = Pattern.compile("(\\s?in\\.|\"|'')" + END);
     private static final Pattern FEET = Pattern.compile("'" + END);
 
@@ -92,6 +95,11 @@ final class QuantityRule implements NormalizationRule {
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
+        return at(text, from, to, MOST_UNITS);
+    }
+
+    /** The same of an amount that may be given so many times more, in other units. */
+    private @Nullable SpokenSpan at(String text, int from, int to, int more) {
         SpokenSpan twice = rangesOfUnits.at(text, from, to);
         if (twice != null) {
             return twice;
@@ -100,18 +108,18 @@ final class QuantityRule implements NormalizationRule {
         if (sides != null && quotesBefore(text, from) % 2 == 0) {
             return new SpokenSpan(sides.end(), sides(sides));
         }
-        Matcher more = NormalizationRule.match(OR_MORE, text, from, to);
-        if (more != null) {
+        Matcher plus = NormalizationRule.match(OR_MORE, text, from, to);
+        if (plus != null) {
             SpokenForms beyond = SpokenForms.of("plus", "and over", "or over", "and up", "or more", "and older");
             return new SpokenSpan(
-                    more.end(), numbers.counted(more.group(1)).first(4).then(beyond));
+                    plus.end(), numbers.counted(plus.group(1)).first(4).then(beyond));
         }
         Matcher times = NormalizationRule.match(TIMES, text, from, to);
         if (times != null) {
             return new SpokenSpan(times.end(), times(times.group(1)));
         }
         Value value = valueAt(text, from, to);
-        return value == null ? null : withUnit(value, text, from, to);
+        return value == null ? null : withUnit(value, text, from, to, more);
     }
 
     private @Nullable Value valueAt(String text, int from, int to) {
@@ -248,9 +256,9 @@ final class QuantityRule implements NormalizationRule {
         return new SpokenSpan(per.end(), forms.then("per " + word, Units.article(word) + " " + word, "to the " + word));
     }
 
-    private @Nullable SpokenSpan inTwoUnits(Value value, String text, int to) {
-        Matcher unit = NormalizationRule.match(UNIT_BEFORE_SLASH, text, value.end, to);
-        SpokenSpan other = unit == null ? null : at(text, unit.end(), to);
+    private @Nullable SpokenSpan inTwoUnits(Value value, String text, int to, int more) {
+        Matcher unit = more == 0 ? null : NormalizationRule.match(UNIT_BEFORE_SLASH, text, value.end, to);
+        SpokenSpan other = unit == null ? null : at(text, unit.end(), to, more - 1);
         if (unit == null || other == null) {
             return null;
         }
@@ -264,11 +272,11 @@ final class QuantityRule implements NormalizationRule {
                         .besides(forms.first(3).then("slash").then(other.forms().first(2))));
     }
 
-    private @Nullable SpokenSpan withUnit(Value value, String text, int from, int to) {
+    private @Nullable SpokenSpan withUnit(Value value, String text, int from, int to, int more) {
         String written = text.substring(from, value.end);
         SpokenSpan several = perSome(value, text, to);
         several = several == null ? perWord(value, text, to) : several;
-        several = several == null ? inTwoUnits(value, text, to) : several;
+        several = several == null ? inTwoUnits(value, text, to, more) : several;
         if (several != null) {
             return several;
         }

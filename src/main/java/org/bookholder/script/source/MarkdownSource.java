@@ -1,9 +1,11 @@
 package org.bookholder.script.source;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -32,13 +34,11 @@ import org.commonmark.node.SourceSpan;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
-import org.jsoup.Jsoup;
 import org.jspecify.annotations.Nullable;
 
 /** Extracts the lines and directions from CommonMark text. */
 final class MarkdownSource extends AbstractVisitor {
     private static final Pattern BREAK = Pattern.compile("(?i)<br\\s*/?>");
-    private static final Pattern TABLE = Pattern.compile("(?i)<table[\\s>]");
     private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
 
     /** How an address begins; one letter is a disk's. */
@@ -59,6 +59,9 @@ final class MarkdownSource extends AbstractVisitor {
 
     /** Line of the file at which the block of HTML stands that is being read; 0 outside of one. */
     private int blockLine;
+
+    /** Blocks of HTML that were read with the one before them. */
+    private final Set<Node> joined = new HashSet<>();
 
     private int tables;
     private @Nullable ListMark mark;
@@ -202,7 +205,10 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(HtmlBlock html) {
-        if (TABLE.matcher(html.getLiteral()).find()) {
+        if (joined.contains(html)) {
+            return;
+        }
+        if (WebTable.isIn(html)) {
             webTable(html);
             return;
         }
@@ -215,8 +221,9 @@ final class MarkdownSource extends AbstractVisitor {
 
     /** A table in HTML, as some programs write one whose cells hold more than Markdown's own may; all of it counts as one line. */
     private void webTable(HtmlBlock html) {
-        ConvertedDocument table =
-                WebDocument.convert(Jsoup.parse(html.getLiteral()).body(), Map.of(), new ArrayList<>());
+        List<HtmlBlock> blocks = WebTable.blocks(html);
+        joined.addAll(blocks);
+        ConvertedDocument table = WebDocument.convert(WebTable.page(blocks), Map.of(), new ArrayList<>());
         int at = lineOf(html);
         table.leftOut().forEach(left -> draft.leaveOut(left.what(), left.why(), at));
         blockLine = at;
@@ -267,13 +274,13 @@ final class MarkdownSource extends AbstractVisitor {
     @Override
     public void visit(SoftLineBreak lineBreak) {
         flush();
-        sourceLine = lineOf(lineBreak) + 1;
+        sourceLine = blockLine > 0 ? blockLine : lineOf(lineBreak) + 1;
     }
 
     @Override
     public void visit(HardLineBreak lineBreak) {
         flush();
-        sourceLine = lineOf(lineBreak) + 1;
+        sourceLine = blockLine > 0 ? blockLine : lineOf(lineBreak) + 1;
     }
 
     @Override

@@ -17,6 +17,10 @@ final class PlainTextSource {
     private static final Pattern RULE = Pattern.compile("(?:[-=_*~#+\u2013\u2014\u2022] ?){3,200}");
 
     private static final Pattern UNDERLINE = Pattern.compile("={3,200}|-{3,200}");
+
+    /** What is spoken although a row of signs follows: that separates it from what comes. */
+    private static final Pattern SENTENCE = Pattern.compile(".*[.!,;:]|.{81,}");
+
     private static final Pattern TITLE_SAID = Pattern.compile("(?i)title: *(?=\\S)");
     private static final int TITLE_WORDS = 10;
 
@@ -26,17 +30,21 @@ final class PlainTextSource {
     private static String title(String text) {
         List<String> rows =
                 text.stripLeading().lines().limit(3).map(String::strip).toList();
-        if (rows.size() > 1
-                && UNDERLINE.matcher(rows.get(1)).matches()
-                && !RULE.matcher(rows.get(0)).matches()) {
+        if (rows.size() < 2) {
+            return "";
+        }
+        if (UNDERLINE.matcher(rows.get(1)).matches()
+                && !RULE.matcher(rows.get(0)).matches()
+                && !SENTENCE.matcher(rows.get(0)).matches()) {
             return rows.get(0);
+        }
+        String first = rows.get(0);
+        boolean above = rows.get(1).isEmpty() || ProductionCues.isSheet(rows.get(1));
+        if (above && TITLE_SAID.matcher(first).lookingAt()) {
+            return first;
         }
         if (rows.size() < 3 || !rows.get(1).isEmpty()) {
             return "";
-        }
-        String first = rows.get(0);
-        if (TITLE_SAID.matcher(first).lookingAt()) {
-            return first;
         }
         List<String> words = List.of(first.split("\\s+"));
         boolean plain = words.size() <= TITLE_WORDS && first.matches("[\\p{L}\\p{N}].*[\\p{L}\\p{N})]");

@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 
 /**
  * Knows lines of a script that are meant for those who shoot and cut: "VISUAL: the open box", "SFX: a bell", "Slide 3: Tools",
- * "Duration: 40 seconds", "INT. WORKSHOP - DAY", "WRITER: ...", "Page 2". They are shown and not spoken. Which words begin them is common practice. Words that
+ * "Duration: 40 seconds", "INT. WORKSHOP - DAY", "Page 2"; and lines above a script about its making, "WRITER: ...". They are shown and not spoken. Which words begin them is common practice. Words that
  * people also say count in capitals only: "DEMO: turn it" is a cue, "Demo: turn it" is not.
  */
 final class ProductionCues {
@@ -22,12 +22,12 @@ final class ProductionCues {
                     + "GRAPHICS?|TRANSITION|ANIMATION|MUSIC|CAMERA(?: ANGLE)?|FX|ZOOM(?: IN| OUT)?|PAN|INSERT|PROPS?|LOCATION|SET|WARDROBE)"
                     + NUMBER + ":(?: .*)?");
 
-    /** What stands above a script about its making. */
+    /** What stands above a script about its making: a few words behind a name. In the text such lines are spoken. */
     private static final Pattern SHEET = Pattern.compile(
             "(?i)(?:(?:program(?:me)?|production|episode|project|job|script) (?:number|no\\.?|title|name|id)|running time|trt|length|"
                     + "writer|written by|author|director|directed by|producer|produced by|editor|client|sponsor|draft|revision|"
-                    + "revised|date|target audience|video title): ?(?:\\S+ ?){0,8}"
-                    + "|(?-i:TITLE|SUBJECT|SERIES|EPISODE|PROGRAMM?E?|VERSION|STATUS|AUDIENCE|OBJECTIVES?|FORMAT|TALENT): ?(?:\\S+ ?){1,8}");
+                    + "revised|date|target audience|video title):(?: ?\\S+(?: \\S+){0,7})?"
+                    + "|(?-i:TITLE|SUBJECT|SERIES|EPISODE|PROGRAMM?E?|VERSION|STATUS|AUDIENCE|OBJECTIVES?|FORMAT|TALENT): ?\\S+(?: \\S+){0,7}");
 
     /** The foot or head of a page. */
     private static final Pattern PAGE = Pattern.compile(
@@ -51,7 +51,11 @@ final class ProductionCues {
                 || CHANGE.matcher(plain).matches()
                 || PLACE.matcher(plain).matches()
                 || PART.matcher(plain).matches()
-                || SHEET.matcher(plain).matches()
                 || PAGE.matcher(plain).matches();
+    }
+
+    /** Whether a source line tells of a script's making, if it stands above the script. */
+    static boolean isSheet(String plain) {
+        return SHEET.matcher(plain).matches();
     }
 }

@@ -123,6 +123,13 @@ final class ScriptBuilder {
     private void take(SourceLine source) {
         int at = source.number();
         MarkedSourceLine text = source.text();
+        if (lines == 0
+                && !text.hasSaid()
+                && ProductionCues.isSheet(text.plain())
+                && speakers.at(text.plain()) == null) {
+            addDirection(text.text(), at, false);
+            return;
+        }
         Speakers.@Nullable Label label = speakers.bracketedAt(text.plain());
         StageRemarks remarks;
         if (label != null) {

@@ -2,6 +2,7 @@ package org.bookholder.script.source;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -56,6 +57,10 @@ final class Speakers {
 
     private final Map<String, Integer> counts = new HashMap<>();
     private final Set<String> shouted = new LinkedHashSet<>();
+
+    /** Those that may as well tell of a script's making: "WRITER: ...". */
+    private final Set<String> sheet = new HashSet<>();
+
     private final List<String> wanted;
 
     /**
@@ -94,6 +99,9 @@ final class Speakers {
                     && (remark ? speakers.isNamed(label) : speakers.mayBe(label))) {
                 String name = label.group("name");
                 speakers.counts.merge(key(name), 1, Integer::sum);
+                if (ProductionCues.isSheet(start)) {
+                    speakers.sheet.add(key(name));
+                }
                 if (name.equals(name.toUpperCase(Locale.ROOT)) && name.length() > 1) {
                     speakers.shouted.add(key(name));
                 }
@@ -104,7 +112,10 @@ final class Speakers {
                 .keySet()
                 .removeIf(name -> !speakers.isNamed(name)
                         && (isCommon(name)
-                                || !(speakers.stands(name, 2) || (dialogue && speakers.shouted.contains(name)))));
+                                || !(speakers.stands(name, 2)
+                                        || (dialogue
+                                                && speakers.shouted.contains(name)
+                                                && !speakers.sheet.contains(name)))));
         return speakers;
     }
 

@@ -24,7 +24,7 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
             "(?i)\\((?:(?:a |long |short |brief |slight |dramatic )?"
                     + "(?:beat|pause|silence|breath)s?|(?:he |she |they |i )?(?:smil|laugh|chuckl|sigh|nod|point|wink|shrug|"
                     + "wav|gestur|whisper)(?:e?s|ing)?|to camera|aside|off|off[- ]?(?:screen|camera)|o\\.?s\\.?|v\\.?o\\.?|"
-                    + "(?:holds|lifts) (?:it|them|both) up|holds up [^()]{1,30}|picks (?:it|them) up|puts (?:it|them) down|looks (?:up|down|away)|"
+                    + "(?:holds|lifts) (?:it|them|both) up|holds up (?:(?:an?|the|this|that|his|her|one|two|both|some|another) [^()]{1,30}|it|them)|picks (?:it|them) up|puts (?:it|them) down|looks (?:up|down|away)|"
                     + "(?:looks|turns|walks) (?:at|to|towards?) (?:the )?(?:camera|lens)|on[- ]screen|cont(?:'d|\\.|inued)?|music|applause|sfx:? [^()]*)\\)");
 
     /** What word processors write for a comment or a note when they export text: "[a]", "[12]", "[^note]". */

@@ -7,14 +7,46 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.Node;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
+import org.jspecify.annotations.Nullable;
 
 /** The cells of a table of a web page at their columns: cells that go over several columns or rows push the others aside. */
 final class WebTable {
     /** A cell covers no more columns and rows than this, whatever it says. */
     private static final int WIDEST = 99;
 
+    private static final Pattern BEGIN = Pattern.compile("(?i)<table[\\s>]");
+    private static final Pattern END = Pattern.compile("(?i)</table");
+
     private WebTable() {}
+
+    /** Whether a table begins in a block of HTML of CommonMark text, and not in a comment. */
+    static boolean isIn(HtmlBlock html) {
+        String written = html.getLiteral().stripLeading();
+        return !written.startsWith("<!--") && BEGIN.matcher(written).find();
+    }
+
+    /** The blocks of a table, which begins in {@code first}: at a blank line a block ends, and the rows behind it are the next. */
+    static List<HtmlBlock> blocks(HtmlBlock first) {
+        List<HtmlBlock> blocks = new ArrayList<>();
+        @Nullable Node block = first;
+        while (block instanceof HtmlBlock html) {
+            blocks.add(html);
+            block = END.matcher(html.getLiteral()).find() ? null : html.getNext();
+        }
+        return blocks;
+    }
+
+    /** The page that blocks of HTML make together. */
+    static Element page(List<HtmlBlock> blocks) {
+        String markup = blocks.stream().map(HtmlBlock::getLiteral).collect(Collectors.joining("\n"));
+        return Jsoup.parse(markup).body();
+    }
 
     /** The cells of each row by their first column, from 0. */
     static List<SortedMap<Integer, Element>> grid(List<Element> rows) {

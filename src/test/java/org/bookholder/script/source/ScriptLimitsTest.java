@@ -38,6 +38,14 @@ final class ScriptLimitsTest {
     }
 
     @Test
+    void longWordsBehindANameAndAmountsInManyUnitsCostLittle() throws ProblemException {
+        assertThat(markdown("Hi.\n\nAuthor: " + ("x".repeat(300) + " ").repeat(30))
+                        .lines())
+                .hasSize(2);
+        assertThat(markdown("Take " + "5 kg/".repeat(4_000) + "5 kg.").lines()).hasSize(1);
+    }
+
+    @Test
     void tooManyWordsAreRefused() {
         assertThat(problem("a b c d e f g h i j.\n".repeat(6_001)))
                 .hasMessage("l.md:6001: the script is too long (over 60,000 words); " + SPLIT);

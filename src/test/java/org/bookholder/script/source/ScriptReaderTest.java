@@ -171,6 +171,12 @@ final class ScriptReaderTest {
     }
 
     @Test
+    void aSentenceAboveARowOfSignsIsNoTitle() throws ProblemException {
+        assertThat(dump(ScriptReader.parse("Welcome back.\n---\nLet it out.", "x.txt", Format.PLAIN_TEXT)))
+                .containsExactly("1 @1 p0: Welcome back.", "2 @3 p1: Let it out.");
+    }
+
+    @Test
     void aRowOfSignsIsLeftOutOfPlainText() throws ProblemException {
         ExplainedScript read = ScriptReader.explain("One.\n\n* * *\n\n----\n\nTwo.", "x.txt", Format.PLAIN_TEXT);
         assertThat(dump(read.script())).containsExactly("1 @1 p0: One.", "2 @7 p1: Two.");

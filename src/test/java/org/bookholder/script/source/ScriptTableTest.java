@@ -12,6 +12,7 @@ import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Direction;
 import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,6 +63,35 @@ class ScriptTableTest {
                         "> Close up",
                         "Wait.",
                         "Go on.");
+    }
+
+    /** CommonMark 0.31.2, 4.6: a block of HTML ends at a blank line, so that each row is a block of its own. */
+    @Test
+    void aTableInHtmlMayHaveBlankLines() throws ProblemException {
+        assertThat(shown(markdown("""
+            <!-- <table> as it was -->
+
+            <table>
+            <tr><th>Video</th><th>Audio</th></tr>
+
+            <tr><td>The jar</td><td>Look here.<br>Go on</td></tr>
+
+            <tr><td>The lid</td><td>Close it.</td></tr>
+            </table>
+
+            That was all.
+            """)))
+                .containsExactly(
+                        "> as it was", "> The jar", "Look here.", "Go on", "> The lid", "Close it.", "That was all.");
+    }
+
+    @Test
+    void everyLineOfATableInHtmlStandsWhereTheTableBegins() throws ProblemException {
+        String table = "<table><tr><th>Video</th><th>Audio</th></tr>"
+                + "<tr><td>The jar</td><td>Look<br>here<br>now</td></tr></table>";
+        assertThat(markdown("Hello.\n\n" + table).script().lines())
+                .extracting(ScriptLine::sourceLine)
+                .containsExactly(1, 3, 3, 3);
     }
 
     @Test

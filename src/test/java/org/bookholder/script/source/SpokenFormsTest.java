@@ -209,6 +209,14 @@ final class SpokenFormsTest {
         assertThat(said("you may 5 times")).contains("you may five times");
     }
 
+    /** Common practice. */
+    @Test
+    void whatEqualsSomethingIsNoSpanOfYears() throws ProblemException {
+        assertThat(said("1250-80 = 1170"))
+                .contains("one thousand two hundred fifty minus eighty equals one thousand one hundred seventy");
+        assertThat(said("1960-80")).contains("nineteen sixty to eighty");
+    }
+
     @Test
     void readsAnAbbreviationOnlyAsItsWord() throws ProblemException {
         // Source: the same, rule 12: "Dr. Adams" read as "D-R Adams" is wrong

@@ -107,6 +107,7 @@ class StageRemarksTest {
                 "SFX are what we add last.",
                 "slide 12.",
                 "Duration: hold it for forty seconds.",
+                "The hook (holds up to 5 kg) is strong.",
                 "SET the dial."
             })
     void aSentenceThatOnlyLooksLikeACueIsSpoken(String text) throws ProblemException {
