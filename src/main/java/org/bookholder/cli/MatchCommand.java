@@ -67,7 +67,9 @@ final class MatchCommand implements Callable<Integer> {
             description = "The takes that --picture and --sound are about. Default: all of the session.")
     private @Nullable List<Integer> takes;
 
-    @Option(names = "--undo", description = "Take back the last choice of picture or sound.")
+    @Option(
+            names = "--undo",
+            description = "Take back the last choice of picture or sound; of several takes each is one choice.")
     private boolean undo;
 
     @Option(names = "--json", description = "The result as JSON, for other programs.")

@@ -1,5 +1,6 @@
 package org.bookholder.cutlist;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -168,8 +169,17 @@ public record TakeSources(
         return source.name().equals(name)
                 || (!name.isEmpty()
                         && source.footage()
-                                .filter(f -> f.footage().file().endsWith(name))
+                                .filter(f -> endsWith(f.footage().file(), name))
                                 .isPresent());
+    }
+
+    /** Not every machine takes a colon in a name, behind which channels stand. */
+    private static boolean endsWith(Path file, String name) {
+        try {
+            return file.endsWith(name);
+        } catch (InvalidPathException e) {
+            return false;
+        }
     }
 
     /** Puts what someone wants first; says why, if it can't be used. */

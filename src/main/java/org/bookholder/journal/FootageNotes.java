@@ -27,6 +27,8 @@ import org.bookholder.problem.ProblemException;
 public final class FootageNotes {
     private static final String FILE = "footage.json";
     private static final String HEARINGS = "hearings";
+    private static final String DAMAGED = "cannot be understood";
+    private static final String REMEDY = "delete it and match the footage again";
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .addModule(new TimeModule())
@@ -58,10 +60,12 @@ public final class FootageNotes {
                     object.putArray(HEARINGS);
                 }
             }
+            if (!notes.isObject()) {
+                throw new ProblemException(DAMAGED, file.toString(), REMEDY);
+            }
             return MAPPER.treeToValue(notes, Notes.class).footage();
         } catch (JsonProcessingException e) {
-            throw new ProblemException(
-                    "cannot be understood", file.toString(), "delete it and match the footage again", e);
+            throw new ProblemException(DAMAGED, file.toString(), REMEDY, e);
         } catch (IOException e) {
             throw DiskProblems.reading(file, e);
         }

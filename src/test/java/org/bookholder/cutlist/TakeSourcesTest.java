@@ -56,6 +56,14 @@ final class TakeSourcesTest {
                 .hasValue(new TakeSources.Missed("c/C1.MP4", TakeSources.Why.UNMATCHED));
     }
 
+    /** As a colon is none on some machines. */
+    @Test
+    void aChoiceThatIsNoPathIsNoFile() {
+        assertThat(of(List.of(camera("C1.MP4", 40, 20)), choices("no\0path", Optional.empty()))
+                        .picture())
+                .hasValue(new TakeSources.Missed("no\0path", TakeSources.Why.UNMATCHED));
+    }
+
     private static FilmChoices choices(String all, Optional<String> one) {
         return new FilmChoices(
                 FilmChoices.Framing.PLANNED,

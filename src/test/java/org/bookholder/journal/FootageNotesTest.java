@@ -16,6 +16,8 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.FrameRate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 final class FootageNotesTest {
     private static final PlacedFootage CAMERA = new PlacedFootage(
@@ -72,9 +74,10 @@ final class FootageNotesTest {
         }
     }
 
-    @Test
-    void saysThatTheNotesAreDamaged() throws Exception {
-        Files.writeString(folder.resolve("footage.json"), "{\"footage\":[{\"placements\":3");
+    @ParameterizedTest
+    @ValueSource(strings = {"{\"footage\":[{\"placements\":3", "", "null", "[]"})
+    void saysThatTheNotesAreDamaged(String notes) throws Exception {
+        Files.writeString(folder.resolve("footage.json"), notes);
         assertThatThrownBy(() -> FootageNotes.read(folder))
                 .isInstanceOf(ProblemException.class)
                 .hasMessage(folder.resolve("footage.json")

@@ -1,6 +1,7 @@
 package org.bookholder.app.footage;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -220,7 +221,13 @@ public final class SourceChoices {
     }
 
     private static List<PlacedFootage> files(String text, List<PlacedFootage> all) {
-        Path given = Path.of(text);
+        Path given;
+        try {
+            given = Path.of(text);
+        } catch (InvalidPathException e) {
+            // Not every machine takes a colon, behind which channels stand.
+            return List.of();
+        }
         Path whole = given.toAbsolutePath().normalize();
         List<PlacedFootage> exact = all.stream()
                 .filter(f -> f.footage().file().toAbsolutePath().normalize().equals(whole))

@@ -176,6 +176,7 @@ final class SourceChoicesTest {
                 new Wish(List.of(), Optional.of("C0002.MP4"), Optional.of("ZOOM0001.WAV:5")),
                 "ZOOM0001.WAV: has no channel 5; it has 4 channels");
         refused(new Wish(List.of(), Optional.empty(), Optional.of("ZOOM0001.WAV:x")), "'x' is no channel");
+        refused(new Wish(List.of(), Optional.empty(), Optional.of("no\0path:1")), "is not one of the matched files");
         refused(new Wish(List.of(2), Optional.empty(), Optional.of("C0001.MP4")), "there is no take 2; it has take 1");
         assertThat(said()).isEqualTo(before);
         assertThatThrownBy(() -> choices.undo(session)).hasMessageContaining("no picture or sound was chosen in it");
