@@ -45,9 +45,11 @@ record MatchWork(WorkPlace place) implements WorkList.Maker {
                 });
         long found =
                 matches.stream().filter(match -> match.placed().isPresent()).count();
-        for (TakeSources take : new SourceChoices(place.here()).show(session).takes()) {
-            TakeSourcesText.lines(take)
-                    .forEach(line -> rows.add(new Row("", "take " + take.take().number(), line, "")));
+        if (found > 0) {
+            for (TakeSources take : new SourceChoices(place.here()).show(session).takes()) {
+                TakeSourcesText.lines(take)
+                        .forEach(line -> rows.add(new Row("", "take " + take.take().number(), line, "")));
+            }
         }
         List<Link> links = new ArrayList<>(place.link(session, "Hear and decide"));
         links.add(new Link("Write the hand-off", "?view=handoff", Link.Kind.PAGE));
