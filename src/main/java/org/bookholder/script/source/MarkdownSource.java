@@ -34,6 +34,7 @@ import org.commonmark.node.SourceSpan;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
+import org.jsoup.nodes.Element;
 import org.jspecify.annotations.Nullable;
 
 /** Extracts the lines and directions from CommonMark text. */
@@ -208,8 +209,10 @@ final class MarkdownSource extends AbstractVisitor {
         if (joined.contains(html)) {
             return;
         }
-        if (WebTable.isIn(html)) {
-            webTable(html);
+        List<HtmlBlock> table = WebTable.blocks(html);
+        if (!table.isEmpty()) {
+            joined.addAll(table);
+            webTable(WebTable.page(table), lineOf(html));
             return;
         }
         String text = TAGS.matcher(html.getLiteral()).replaceAll(" ");
@@ -220,11 +223,8 @@ final class MarkdownSource extends AbstractVisitor {
     }
 
     /** A table in HTML, as some programs write one whose cells hold more than Markdown's own may; all of it counts as one line. */
-    private void webTable(HtmlBlock html) {
-        List<HtmlBlock> blocks = WebTable.blocks(html);
-        joined.addAll(blocks);
-        ConvertedDocument table = WebDocument.convert(WebTable.page(blocks), Map.of(), new ArrayList<>());
-        int at = lineOf(html);
+    private void webTable(Element page, int at) {
+        ConvertedDocument table = WebDocument.convert(page, Map.of(), new ArrayList<>());
         table.leftOut().forEach(left -> draft.leaveOut(left.what(), left.why(), at));
         blockLine = at;
         MarkdownParser.make().parse(table.text()).accept(this);

@@ -17,10 +17,13 @@ import org.bookholder.script.model.LeftOut;
  */
 record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
     /** What columns for the voice are called in scripts; common practice. */
-    private static final Pattern SPOKEN = Pattern.compile(
-            "(?i)\\b(?:audio|sound|voice(?: ?-?over)?s?|v\\.?/?o\\.?|narrat"
+    private static final Pattern SPOKEN =
+            Pattern.compile("(?i)\\b(?:audio|sound|voice(?: ?-?over)?s?|v\\.?/?o\\.?|narrat"
                     + "(?:ion|or|ive)|spoken|speech|script|words|says?|saying|said|talk(?:ing)?|host|presenter|dialog(?:ue)?|"
-                    + "text|copy|commentary|commentator|anchor|sync|track|lines?|read(?:ing)?|speaker|instructor|teacher|tutor)\\b");
+                    + "text|copy|commentary|commentator|lines?|read(?:ing)?|speaker|instructor|teacher|tutor)\\b");
+
+    /** The same where it holds sentences: with a few words in a cell it lists things that are called so. */
+    private static final Pattern MAYBE_SPOKEN = Pattern.compile("(?i)\\b(?:anchor|sync|track)\\b");
 
     /** What columns for the eyes are called, even where a word of the voice stands in their heading. */
     private static final Pattern SHOWN =
@@ -50,7 +53,7 @@ record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
         if (rows.isEmpty()) {
             return new SpokenColumns(Set.of(), false, List.of());
         }
-        Set<Integer> named = named(rows.get(0));
+        Set<Integer> named = named(rows);
         if (!named.isEmpty()) {
             return new SpokenColumns(named, true, List.of());
         }
@@ -71,7 +74,7 @@ record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
     static SpokenColumns chosen(Set<Integer> columns, List<List<String>> rows) {
         return new SpokenColumns(
                 columns,
-                !rows.isEmpty() && (!named(rows.get(0)).isEmpty() || (!columns.isEmpty() && looksLikeHeadings(rows))),
+                !rows.isEmpty() && (!named(rows).isEmpty() || (!columns.isEmpty() && looksLikeHeadings(rows))),
                 List.of());
     }
 
@@ -79,17 +82,30 @@ record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
         return new LeftOut(sourceLine, ScriptBuilder.brief(what), why);
     }
 
-    private static Set<Integer> named(List<String> heading) {
+    private static Set<Integer> named(List<List<String>> rows) {
+        List<String> heading = rows.get(0);
         Set<Integer> named = new HashSet<>();
         for (int i = 0; i < heading.size(); i++) {
             String cell = heading.get(i);
             if (words(cell) <= HEADING_WORDS
-                    && SPOKEN.matcher(cell).find()
+                    && (SPOKEN.matcher(cell).find()
+                            || (MAYBE_SPOKEN.matcher(cell).find() && holdsSentences(rows, i)))
                     && !SHOWN.matcher(cell).find()) {
                 named.add(i);
             }
         }
         return named;
+    }
+
+    private static boolean holdsSentences(List<List<String>> rows, int column) {
+        return rows.stream()
+                        .skip(1)
+                        .filter(row -> column < row.size())
+                        .mapToInt(row -> words(row.get(column)))
+                        .filter(words -> words > 0)
+                        .average()
+                        .orElse(0)
+                >= SENTENCE_WORDS;
     }
 
     private static boolean looksLikeHeadings(List<List<String>> rows) {

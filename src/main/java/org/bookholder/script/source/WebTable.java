@@ -26,20 +26,23 @@ final class WebTable {
     private WebTable() {}
 
     /** Whether a table begins in a block of HTML of CommonMark text, and not in a comment. */
-    static boolean isIn(HtmlBlock html) {
+    private static boolean isIn(HtmlBlock html) {
         String written = html.getLiteral().stripLeading();
         return !written.startsWith("<!--") && BEGIN.matcher(written).find();
     }
 
-    /** The blocks of a table, which begins in {@code first}: at a blank line a block ends, and the rows behind it are the next. */
+    /**
+     * The blocks of the table that begins in {@code first}: at a blank line a block ends, and the rows behind it are the next. Empty if none
+     * begins there, or no text stands between their marks.
+     */
     static List<HtmlBlock> blocks(HtmlBlock first) {
         List<HtmlBlock> blocks = new ArrayList<>();
-        @Nullable Node block = first;
+        @Nullable Node block = isIn(first) ? first : null;
         while (block instanceof HtmlBlock html) {
             blocks.add(html);
             block = END.matcher(html.getLiteral()).find() ? null : html.getNext();
         }
-        return blocks;
+        return page(blocks).text().isBlank() ? List.of() : blocks;
     }
 
     /** The page that blocks of HTML make together. */

@@ -86,6 +86,21 @@ class ScriptTableTest {
     }
 
     @Test
+    void aTableInHtmlAroundMarkdownIsMarkUp() throws ProblemException {
+        ExplainedScript read = markdown("<table><tr><td>\n\nLook here.\n\n</td></tr></table>\n");
+        assertThat(shown(read)).containsExactly("Look here.");
+        assertThat(read.leftOut()).noneMatch(left -> left.what().startsWith("table 1"));
+    }
+
+    @Test
+    void aColumnOfThingsIsNotReadThoughTheVoiceMayBeCalledSo() throws ProblemException {
+        assertThat(shown(markdown("Hi.\n\n| Anchor | Holds |\n|---|---|\n| Plug | 5 kg |\n| Hook | 9 kg |\n")))
+                .containsExactly("Hi.", "> Anchor", "> Holds", "> Plug", "> 5 kg", "> Hook", "> 9 kg");
+        assertThat(shown(markdown("| Anchor | Tape |\n|---|---|\n| It opens its doors today. | The yard |\n")))
+                .containsExactly("It opens its doors today.", "> The yard");
+    }
+
+    @Test
     void everyLineOfATableInHtmlStandsWhereTheTableBegins() throws ProblemException {
         String table = "<table><tr><th>Video</th><th>Audio</th></tr>"
                 + "<tr><td>The jar</td><td>Look<br>here<br>now</td></tr></table>";
