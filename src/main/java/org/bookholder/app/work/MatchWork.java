@@ -46,9 +46,11 @@ record MatchWork(WorkPlace place) implements WorkList.Maker {
         long found =
                 matches.stream().filter(match -> match.placed().isPresent()).count();
         if (found > 0) {
-            for (TakeSources take : new SourceChoices(place.here()).show(session).takes()) {
+            for (TakeSources take :
+                    new SourceChoices(place.here()).show(session).takes()) {
                 TakeSourcesText.lines(take)
-                        .forEach(line -> rows.add(new Row("", "take " + take.take().number(), line, "")));
+                        .forEach(line ->
+                                rows.add(new Row("", "take " + take.take().number(), line, "")));
             }
         }
         List<Link> links = new ArrayList<>(place.link(session, "Hear and decide"));
