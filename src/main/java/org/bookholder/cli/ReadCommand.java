@@ -16,6 +16,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.LessonSequence;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.WindowPreferences;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.take.Conduct;
 import org.bookholder.session.Mover;
@@ -128,6 +129,12 @@ final class ReadCommand implements Callable<Integer> {
         List<Path> lessons = new ArrayList<>();
         Map<Path, ReadingOn> begun = new HashMap<>();
         for (Path script : Objects.requireNonNullElse(scripts, List.<Path>of())) {
+            if (SessionFolder.isSession(script)) {
+                throw wrong(
+                        "this is a session, not a lesson",
+                        script.toString(),
+                        "to go on with it, name the lesson's file: bookholder read LESSON --session " + script);
+            }
             if (Files.isDirectory(script)) {
                 for (RunningOrder.Turn turn : RunningOrder.of(script, whoReads(), anew, here)) {
                     lessons.add(turn.script());

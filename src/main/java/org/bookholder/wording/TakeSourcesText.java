@@ -16,6 +16,8 @@ public final class TakeSourcesText {
     /** A difference of less is not worth a word, in dB. */
     private static final double WORTH_SAYING = 2;
 
+    private static final String AWAY = " is not where it was matched any more";
+
     private TakeSourcesText() {}
 
     /** The picture, in one sentence without its end. */
@@ -24,6 +26,9 @@ public final class TakeSourcesText {
             return "no camera's file shows it";
         }
         Source first = sources.pictures().get(0);
+        if (!first.there()) {
+            return first.name() + AWAY + ": put it back, or match it where it is now";
+        }
         String why = first.wanted()
                 ? ", as you chose"
                 : sources.pictures().size() > 1
@@ -45,8 +50,17 @@ public final class TakeSourcesText {
         return switch (first.kind()) {
             case 0 -> heard + ", " + recorder(sources, first);
             case 1 -> heard + ", " + camera(sources, first);
-            default -> heard + ", as no matched file holds its sound";
+            default -> heard + ", " + without(sources);
         };
+    }
+
+    /** Why nothing but the take's own recording is heard. */
+    private static String without(TakeSources sources) {
+        return sources.sounds().stream()
+                .filter(other -> other.kind() < 2 && !other.there())
+                .findFirst()
+                .map(gone -> "as " + gone.name() + AWAY)
+                .orElse("as no matched file holds its sound");
     }
 
     /** What else a person should know about both, one sentence each. */
@@ -142,7 +156,7 @@ public final class TakeSourcesText {
 
     /** That the first file has the take only in part, and what is used for the rest. */
     private static Optional<String> part(String what, TakeSources sources, List<Source> list) {
-        if (list.isEmpty() || sources.whole(list.get(0))) {
+        if (list.isEmpty() || !list.get(0).there() || sources.whole(list.get(0))) {
             return Optional.empty();
         }
         Placement place = list.get(0)

@@ -154,6 +154,16 @@ final class RunningOrderTest {
         assertThat(sessions()).isEmpty();
     }
 
+    /** It holds a copy of its script, and is no course for that. */
+    @Test
+    void aSessionIsNoCourse() throws IOException, ProblemException {
+        Path session = folder.resolve("data/sessions/2026-03-02-0900-a-wheel");
+        StoredExamples.write(session, first);
+        assertThat(program.run("read", session.toString(), "--no-desk")).isEqualTo(Main.NOT_OUR_FAULT);
+        assertThat(program.err()).contains("this is a session, not a lesson", "--session " + session);
+        assertThat(sessions()).containsExactly(session);
+    }
+
     @Test
     void aSessionOrARecordingIsOfOneLesson() {
         assertThat(program.run("read", first, second, "--session", program.path("s")))

@@ -16,6 +16,7 @@ import org.bookholder.footage.Placement;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.session.Take;
 import org.bookholder.timing.FrameRate;
+import org.bookholder.wording.TakeSourcesText;
 import org.junit.jupiter.api.Test;
 
 /** Which of a take's files goes first, by our own rule (decision 0334). */
@@ -41,6 +42,14 @@ final class TakeSourcesTest {
                 List.of(camera("C1.MP4", 40, 20), camera("C2.MP4", 40, 20), recorder("GONE.WAV", 40, 30)),
                 FilmChoices.NONE);
         assertThat(sources.sounds()).extracting(TakeSources.Source::name).endsWith("GONE.WAV");
+    }
+
+    @Test
+    void thatTheOnlyFileIsGoneIsSaid() {
+        assertThat(TakeSourcesText.lines(of(List.of(camera("GONE.WAV", 30, 20)), FilmChoices.NONE)))
+                .containsExactly(
+                        "picture: GONE.WAV is not where it was matched any more: put it back, or match it where it is now",
+                        "sound: " + FilmChoices.TAKES + ", as GONE.WAV is not where it was matched any more");
     }
 
     @Test

@@ -149,8 +149,8 @@ final class FilmFootage {
 
     private static ProblemException gone(Path file, Path session) {
         return new ProblemException(
-                "is not there any more",
+                file.getFileName() + " is not where it was matched any more",
                 file.toString(),
-                "put it back, or match it where it is now: bookholder match " + session + " FILE");
+                "put it back, or match the camera file where it is now: bookholder match " + session + " FILE");
     }
 }

@@ -301,7 +301,7 @@ final class FilmServiceTest {
         Path moved = Files.copy(camera, folder.resolve("CAM2.MP4"));
         FilmedReading.match(session, moved, BEFORE, 0);
         Files.delete(moved);
-        assertRefused("CAM2.MP4: is not there any more");
+        assertRefused("CAM2.MP4 is not where it was matched any more");
     }
 
     @Test

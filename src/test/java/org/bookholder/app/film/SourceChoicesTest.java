@@ -162,7 +162,8 @@ final class SourceChoicesTest {
                 .contains(
                         "the sound you chose, ZOOM0009.WAV:4, is not where it was matched: put it back, or match it where"
                                 + " it is now; meanwhile the sound is chosen for you");
-        assertThat(film().remarks()).anyMatch(remark -> remark.contains("ZOOM0009.WAV: is not there any more"));
+        assertThat(film().remarks())
+                .anyMatch(remark -> remark.contains("ZOOM0009.WAV is not where it was matched any more"));
     }
 
     @Test
