@@ -7,7 +7,7 @@ import { lastNotes, listenToNotes, showNoteForm, showNotes } from './notes.js';
 import { hearLine } from './pickups.js';
 import { leave, selectNext } from './script.js';
 import { seenHeld, seenResting, seenRound, seenTake } from './seen.js';
-import { chosenLine, justMarked, seenNoteSubject, seenSubject } from './subject.js';
+import { chosenLine, justMarked, markSubject, nameSubjects, writtenSubject } from './subject.js';
 import { AWAY } from './wire.js';
 import { aloud, byId, el } from './words.js';
 import { model } from './model.js';
@@ -19,8 +19,8 @@ const round = () => model.at.round?.line;
 const resting = () => Boolean(model.people.break_since);
 
 const LIVE = [
-  { key: 'P', kept: true, name: () => `Mark line ${seenSubject.value()}`, run: mark },
-  { key: 'A', kept: true, name: () => `Note on line ${seenNoteSubject.value()}`, run: () => byId('note').focus() },
+  { key: 'P', kept: true, name: () => `Mark line ${markSubject()}`, run: mark },
+  { key: 'A', kept: true, name: () => `Note on line ${writtenSubject()}`, run: () => byId('note').focus() },
   { key: 'H', name: holdName, can: rolling, run: () => act({ do: seenHeld.value() ? 'go_on' : 'hold' }) },
   { key: 'N', name: () => (chosen() ? `Next take, line ${chosen()}` : 'Next take'), run: () => act({ do: 'next_take', take: seenTake.value(), line: chosen() }) },
   { key: 'C', name: () => 'Cut', can: rolling, run: () => act({ do: 'cut', take: seenTake.value() }) },
@@ -61,7 +61,7 @@ function holdName() {
 }
 
 async function mark() {
-  const line = seenSubject.value();
+  const line = markSubject();
   if (await act({ do: 'mark', line })) {
     justMarked(line);
     aloud(`Line ${line} marked. A adds a note, U undoes it.`);
@@ -75,6 +75,7 @@ const more = () => el('button', {
 }, 'More acts');
 
 export function showFoot() {
+  nameSubjects();
   const foot = byId('foot');
   const actions = shown();
   const keys = actions.map((a) => a.key).join(' ');
@@ -107,7 +108,7 @@ export function listenToForms() {
 /** Handles a key; returns whether it was one of these. */
 export function liveKey(key) {
   if (key === 'ESCAPE') return leave() ?? true;
-  if (key === ' ') return hearLine(seenSubject.value()) ?? true;
+  if (key === ' ') return hearLine(markSubject()) ?? true;
   if (key === 'ARROWUP') return selectNext(-1) ?? true;
   if (key === 'ARROWDOWN') return selectNext(1) ?? true;
   const action = shown().find((a) => a.key === key);

@@ -2,7 +2,7 @@
 
 import { act } from './link.js';
 import { draftsFrom } from './outbox.js';
-import { seenNoteSubject } from './subject.js';
+import { writtenSubject } from './subject.js';
 import { byId, clock, el, put } from './words.js';
 import { inTake, model, takeAt } from './model.js';
 
@@ -14,7 +14,7 @@ let line = 0;
 /** The number of the note that is being changed; 0 if none is. */
 let changing = 0;
 
-const subject = () => line || seenNoteSubject.value();
+const subject = () => line || writtenSubject();
 
 export function showNoteForm() {
   put('note-label', `Note on line ${subject()}`);
@@ -24,7 +24,7 @@ export function listenToNotes() {
   const field = byId('note');
   field.addEventListener('input', () => {
     if (!field.value.trim()) line = 0;
-    else if (!line) line = seenNoteSubject.value();
+    else if (!line) line = writtenSubject();
     showNoteForm();
   });
   byId('note-form').addEventListener('submit', (event) => {

@@ -45,12 +45,24 @@ const subject = () => chosenLine() || justRead();
 const noteSubject = () => chosenLine() || marked.get() || justRead();
 
 /** A key pressed in the moment when the subject changes still means the line that was shown before. */
-export const seenSubject = seen(() => (model.known ? subject() : undefined));
-export const seenNoteSubject = seen(() => (model.known ? noteSubject() : undefined));
+const seenSubject = seen(() => (model.known ? subject() : undefined));
+const seenNoteSubject = seen(() => (model.known ? noteSubject() : undefined));
+
+/** The lines that the buttons name: an act is about what a person reads there, also on a machine that is slow to draw it anew. */
+let named = {};
+
+/** To be called whenever the buttons are drawn. */
+export function nameSubjects() {
+  named = { mark: seenSubject.value(), note: seenNoteSubject.value() };
+}
+
+export const markSubject = () => named.mark ?? seenSubject.value();
+export const writtenSubject = () => named.note ?? seenNoteSubject.value();
 
 const expected = () => {
   seenSubject.expect(subject());
   seenNoteSubject.expect(noteSubject());
+  named = {};
 };
 
 export function chooseLine(line) {
