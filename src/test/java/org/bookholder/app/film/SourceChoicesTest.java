@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
@@ -24,7 +23,6 @@ import org.bookholder.app.handoff.HandOffService;
 import org.bookholder.film.FilmedReading;
 import org.bookholder.film.NumberedCamera;
 import org.bookholder.film.plan.FilmClip;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.Heard;
 import org.bookholder.handoff.edit.EdlPart;
 import org.bookholder.handoff.edit.OtioPart;
@@ -126,7 +124,7 @@ final class SourceChoicesTest {
                                 .isEqualTo("sound: ZOOM0001.WAV, channels 1 and 3, the second inverted, as you chose"),
                         part -> assertThat(part)
                                 .matches("C0002.MP4 has only 6\\.0 to .* s of its .* s: the rest is from C0001.MP4"));
-        FilmBoard board = FilmBoard.of(here, request());
+        FilmBoard board = FilmBoard.of(here, SmallFilm.of(session, folder));
         assertThat(board.planning().plan().clips().stream()
                         .map(clip ->
                                 clip.shot().orElseThrow().file().getFileName().toString())
@@ -195,22 +193,8 @@ final class SourceChoicesTest {
         return TakeSourcesText.lines(choices.show(session).takes().get(0));
     }
 
-    private FilmRequest request() throws IOException {
-        return new FilmRequest(
-                session,
-                Optional.empty(),
-                false,
-                Set.of(),
-                true,
-                false,
-                Optional.of(FilmedReading.smallProfile(folder.resolve("small.txt"), NumberedCamera.HEIGHT)),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
-    }
-
     private FilmResult film() throws ProblemException, IOException {
-        return new FilmService(here, request(), progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, SmallFilm.of(session, folder), progress -> {}, Interruption.NONE).make();
     }
 
     /** The recorder is inverted against the camera, so that only the sound of the one that is heard is like the film's, but for its rumble cut. */

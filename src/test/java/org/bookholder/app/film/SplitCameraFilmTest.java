@@ -6,16 +6,12 @@ import static org.bookholder.testing.Readings.s;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.film.FilmReadBack;
 import org.bookholder.film.FilmedReading;
-import org.bookholder.film.NumberedCamera;
 import org.bookholder.film.plan.FilmClip;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
 import org.bookholder.footage.ffmpeg.FootageFile;
@@ -115,17 +111,6 @@ final class SplitCameraFilmTest {
 
     private FilmResult film(Path session) throws ProblemException, IOException {
         Environment here = StoredExamples.here(folder);
-        FilmRequest request = new FilmRequest(
-                session,
-                Optional.empty(),
-                false,
-                Set.of(),
-                true,
-                false,
-                Optional.of(FilmedReading.smallProfile(folder.resolve("small.txt"), NumberedCamera.HEIGHT)),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
-        return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, SmallFilm.of(session, folder), progress -> {}, Interruption.NONE).make();
     }
 }
