@@ -13,6 +13,7 @@ import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.PreparedScript.UnknownWord;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.Speaker;
+import org.bookholder.script.model.TakenBracket;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.script.source.ConvertedDocument;
@@ -26,6 +27,7 @@ import org.bookholder.script.source.SpeakerChoice;
  *
  * @param script the lines and directions
  * @param leftOut what is neither spoken nor shown
+ * @param brackets how remarks in square brackets were taken
  * @param unknown the words that the recogniser does not know; empty if there is none to ask
  * @param wordsChecked whether there was a recogniser to ask
  * @param unheard what to say because no model hears the script's language; empty if one does
@@ -36,6 +38,7 @@ import org.bookholder.script.source.SpeakerChoice;
 public record ScriptInspection(
         Script script,
         List<LeftOut> leftOut,
+        List<TakenBracket> brackets,
         List<UnknownWord> unknown,
         boolean wordsChecked,
         Optional<String> unheard,
@@ -45,6 +48,7 @@ public record ScriptInspection(
     /** Copies the lists. */
     public ScriptInspection {
         leftOut = List.copyOf(leftOut);
+        brackets = List.copyOf(brackets);
         unknown = List.copyOf(unknown);
         speakers = List.copyOf(speakers);
         hard = List.copyOf(hard);
@@ -71,7 +75,8 @@ public record ScriptInspection(
     public ScriptInspection alsoLeavingOut(List<LeftOut> before) {
         List<LeftOut> all = new ArrayList<>(before);
         all.addAll(leftOut);
-        return new ScriptInspection(script, all, unknown, wordsChecked, unheard, speakers, hard, sayings);
+        return new ScriptInspection(
+                script, all, brackets, unknown, wordsChecked, unheard, speakers, hard, sayings);
     }
 
     /** The same with the pace at which it is to be read. */
@@ -79,6 +84,7 @@ public record ScriptInspection(
         return new ScriptInspection(
                 paces.aimed(script, Path.of(script.source())),
                 leftOut,
+                brackets,
                 unknown,
                 wordsChecked,
                 unheard,
@@ -90,7 +96,7 @@ public record ScriptInspection(
     /** The same with those forms first in which things are said in the script's course. */
     public ScriptInspection said(CourseHabits.Known known) {
         return new ScriptInspection(
-                known.habits().in(script), leftOut, unknown, wordsChecked, unheard, speakers, hard, known.sayings());
+                known.habits().in(script), leftOut, brackets, unknown, wordsChecked, unheard, speakers, hard, known.sayings());
     }
 
     /**
@@ -111,6 +117,7 @@ public record ScriptInspection(
         return new ScriptInspection(
                 read.script(),
                 read.leftOut(),
+                read.brackets(),
                 vocabulary.isEmpty()
                         ? List.of()
                         : ScriptPreparer.prepare(read.script(), vocabulary.get())

@@ -17,6 +17,7 @@ import org.bookholder.script.model.PreparedScript.UnknownWord;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.model.TakenBracket;
 
 /** How a script is taken, as JSON. Lengths are seconds; lines of the source are counted from 1, 0 stands for none. */
 public final class ScriptJson {
@@ -63,6 +64,7 @@ public final class ScriptJson {
                 .forEach(speaker ->
                         speakers.addObject().put("name", speaker.name()).put("read", speaker.read()));
         leftOut(json.putArray("left out"), found.leftOut());
+        brackets(json.putArray("brackets"), found.brackets());
         ArrayNode unknown = json.putArray("unknown");
         found.unknown().forEach(word -> unknown(unknown.addObject(), word));
         json.put("words checked", found.wordsChecked());
@@ -115,6 +117,17 @@ public final class ScriptJson {
                     .put("source", left.sourceLine())
                     .put("what", left.what())
                     .put("why", left.why());
+        }
+    }
+
+    private static void brackets(ArrayNode json, List<TakenBracket> all) {
+        for (TakenBracket bracket : all) {
+            json.addObject()
+                    .put("source", bracket.sourceLine())
+                    .put("text", bracket.text())
+                    .put("read", bracket.read())
+                    .put("alone", bracket.alone())
+                    .put("why", bracket.why());
         }
     }
 

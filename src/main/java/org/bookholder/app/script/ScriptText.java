@@ -14,6 +14,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.model.TakenBracket;
 import org.bookholder.script.source.ScriptReader;
 
 /** How a script is taken, as a text for a terminal of 80 columns. */
@@ -51,6 +52,7 @@ public final class ScriptText {
             }
         }
         leftOut(out, found.leftOut(), script);
+        brackets(out, found.brackets(), script);
         numbers(out, script);
         sayings(out, found.sayings());
         unknown(out, found);
@@ -93,18 +95,33 @@ public final class ScriptText {
         out.add("");
         out.add(all.isEmpty() ? "Nothing is left out." : "Left out:");
         for (LeftOut left : all) {
-            String where = left.sourceLine() > 0 ? place(left, script) + ": " : "";
+            String where = left.sourceLine() > 0 ? place(left.sourceLine(), script) + ": " : "";
             out.addAll(numbered("  ", where + left.what() + " (" + left.why() + ")"));
         }
     }
 
+    /** Those that stand alone are directions, as everybody expects. */
+    private static void brackets(List<String> out, List<TakenBracket> all, Script script) {
+        List<TakenBracket> within =
+                all.stream().filter(bracket -> !bracket.alone()).toList();
+        if (!within.isEmpty()) {
+            out.add("Brackets within sentences:");
+        }
+        for (TakenBracket bracket : within) {
+            out.addAll(numbered(
+                    "  ",
+                    place(bracket.sourceLine(), script) + ": " + bracket.text() + " is "
+                            + (bracket.read() ? "read" : "a direction") + " (" + bracket.why() + ")"));
+        }
+    }
+
     /** A document has no lines of its own that its author could count. */
-    private static String place(LeftOut left, Script script) {
+    private static String place(int sourceLine, Script script) {
         if (!ScriptReader.isDocument(script.source())) {
-            return "line " + left.sourceLine() + " of the file";
+            return "line " + sourceLine + " of the file";
         }
         long before = script.lines().stream()
-                .filter(line -> line.sourceLine() <= left.sourceLine())
+                .filter(line -> line.sourceLine() <= sourceLine)
                 .count();
         return before == 0 ? "before line 1" : "near line " + before;
     }

@@ -46,7 +46,7 @@ final class ChunkRule {
             Pattern.compile("(?:anti|bi|co|de|dis|mid|mis|multi|non|pre|re|semi|sub|tri|un)-.*");
 
     /** Behind these a dash is a minus: "x=-5". */
-    private static final String BEFORE_SIGN = "(=<>\u2264\u2265~\u2248*\u00d7\u00f7+";
+    private static final String BEFORE_SIGN = "([=<>\u2264\u2265~\u2248*\u00d7\u00f7+";
 
     /** One letter by another, perhaps with a Greek one before: "V/I". */
     private static final Pattern QUOTIENT = Pattern.compile("[(]?[α-ωΑ-Ω]?\\p{L}/[α-ωΑ-Ω]?\\p{L}[.,;:!?)]{0,3}");
@@ -61,6 +61,12 @@ final class ChunkRule {
     private static final Pattern COUNTED = Pattern.compile("\\d(?:st|nd|rd|th|s)$");
 
     private static final Pattern RATE = Pattern.compile(Units.COMPOUND + NormalizationRule.END);
+
+    /** Before an index, "f[0]": "f zero", "f of zero", "f sub zero". */
+    private static final SpokenForms INDEX = SpokenForms.of("", "of", "sub", "at", "bracket", "open bracket", "square bracket");
+
+    /** The ending of a word that was put into a quotation: "call[ed]". */
+    private static final Pattern ENDING = Pattern.compile("(\\p{L}{2,30})\\[(s|e[sdr]|d|ing|ly|e?n)\\][.,;:!?)\"']{0,3}");
 
     private static final SpokenForms HASH = SpokenForms.of("hashtag", "number", "hash");
 
@@ -84,6 +90,10 @@ final class ChunkRule {
         SpokenForms named = Formulae.named(word);
         if (!named.isEmpty()) {
             return named;
+        }
+        Matcher ending = ENDING.matcher(chunk);
+        if (ending.matches()) {
+            return LetterForms.of(ending.group(1) + ending.group(2)).or(inPieces(chunk));
         }
         // without a figure it may as well be a word: "NaN"
         SpokenForms spelled = Formulae.spelled(word);
@@ -250,6 +260,11 @@ final class ChunkRule {
                     case "(" ->
                         at == 1 && inside && Character.isLetter(chunk.charAt(0))
                                 ? SpokenForms.of("of", "")
+                                : SpokenForms.SILENT;
+                    case "[" -> inside && Character.isLetterOrDigit(chunk.charAt(at - 1)) ? INDEX : SpokenForms.SILENT;
+                    case ":" ->
+                        inside && chunk.lastIndexOf('[', at) > 0 && isDigit(chunk, at + 1)
+                                ? SpokenForms.of("to", "", "colon")
                                 : SpokenForms.SILENT;
                     case "_" -> inside ? SpokenForms.of("", "underscore") : SpokenForms.SILENT;
                     case "-", "\u2013", "\u2212" -> dash(chunk, at);

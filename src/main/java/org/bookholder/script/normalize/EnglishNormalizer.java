@@ -33,6 +33,7 @@ final class EnglishNormalizer implements TextNormalizer {
 
     private final List<NormalizationRule> numeralRules;
     private final List<NormalizationRule> nameRules;
+    private final BracketRule brackets;
     private final DateRule dates;
     private final AbbreviationRule abbreviations;
     private final ChunkRule chunks;
@@ -64,9 +65,11 @@ final class EnglishNormalizer implements TextNormalizer {
                 scales,
                 quantities,
                 number);
+        ShortcutRule shortcuts = new ShortcutRule(numbers);
+        this.brackets = new BracketRule(numbers, shortcuts);
         this.nameRules = List.of(
                 new NamedRangeRule(),
-                new ShortcutRule(numbers),
+                shortcuts,
                 new VersionRule(numbers),
                 new RomanRule(numbers),
                 new UnitRule());
@@ -76,6 +79,10 @@ final class EnglishNormalizer implements TextNormalizer {
 
     @Override
     public SpokenSpan at(String text, int from, int chunkEnd, int to) {
+        SpokenSpan inBrackets = brackets.at(text, from, to);
+        if (inBrackets != null) {
+            return inBrackets;
+        }
         int wordEnd = wordEnd(text, from, chunkEnd);
         if (isPlainWord(text, from, wordEnd)) {
             return new SpokenSpan(chunkEnd, plainWord(text.substring(from, wordEnd)));

@@ -40,6 +40,11 @@ final class ShortcutRule implements NormalizationRule {
         this.numbers = numbers;
     }
 
+    /** How a key with a short name is said; null for any other. */
+    static @Nullable String name(String key) {
+        return NAMES.get(Typography.lower(key));
+    }
+
     @Override
     public boolean mayBegin(char first) {
         return "CAOSWF⌘⌥⇧⌃".indexOf(first) >= 0;

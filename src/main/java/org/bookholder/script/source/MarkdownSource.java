@@ -290,7 +290,7 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(Code code) {
-        line.add(code.getLiteral(), emphasis);
+        line.addCode(code.getLiteral(), emphasis);
     }
 
     @Override

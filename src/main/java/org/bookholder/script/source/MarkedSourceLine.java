@@ -23,13 +23,19 @@ final class MarkedSourceLine {
     private final String plain;
     private final List<Emphasis> emphasis;
     private final List<Said> said;
+    private final List<Range> code;
     private final List<String> dropped;
 
-    private MarkedSourceLine(String text, List<Emphasis> emphasis, List<Said> said, List<String> dropped) {
+    /** From one index to before another. */
+    private record Range(int start, int end) {}
+
+    private MarkedSourceLine(
+            String text, List<Emphasis> emphasis, List<Said> said, List<Range> code, List<String> dropped) {
         this.text = text;
         this.plain = Typography.plain(text);
         this.emphasis = emphasis;
         this.said = said;
+        this.code = code;
         this.dropped = dropped;
     }
 
@@ -77,6 +83,16 @@ final class MarkedSourceLine {
         return false;
     }
 
+    /** Whether a sentence must not end here: inside a place with a given spoken form, and inside code. */
+    boolean isWhole(int index) {
+        return isInsideSaid(index) || code.stream().anyMatch(one -> one.start < index && index < one.end);
+    }
+
+    /** Whether the character here is text whatever it looks like: in a place with a given spoken form, and in code. */
+    boolean isKept(int index) {
+        return isInsideSaid(index) || code.stream().anyMatch(one -> one.start <= index && index < one.end);
+    }
+
     /**
      * What stays of a line from which characters were taken.
      *
@@ -101,6 +117,9 @@ final class MarkedSourceLine {
             if (places[one.end] - places[one.start] == one.end - one.start) {
                 rest.said.add(new Said(places[one.start], places[one.end], one.said));
             }
+        }
+        for (Range one : code) {
+            rest.code.add(new Range(places[one.start], places[one.end]));
         }
         return new Rest(rest.build(), Arrays.stream(places).boxed().toList());
     }
@@ -132,6 +151,7 @@ final class MarkedSourceLine {
         private final StringBuilder text = new StringBuilder();
         private final List<Emphasis> emphasis = new ArrayList<>();
         private final List<Said> said = new ArrayList<>();
+        private final List<Range> code = new ArrayList<>();
         private final List<String> dropped = new ArrayList<>();
         /** Where the last symbol was dropped; -1 if none was. */
         private int droppedAt = -1;
@@ -189,6 +209,13 @@ final class MarkedSourceLine {
             }
         }
 
+        /** Adds text that was marked up as code. */
+        void addCode(String piece, Emphasis emphasised) {
+            int start = text.length();
+            add(piece, emphasised);
+            code.add(new Range(start, text.length()));
+        }
+
         private void append(char c, Emphasis emphasised) {
             text.append(c);
             emphasis.add(emphasised);
@@ -208,10 +235,14 @@ final class MarkedSourceLine {
             if (length > 0 && text.charAt(length - 1) == ' ') {
                 length--;
             }
+            int whole = length;
             return new MarkedSourceLine(
                     text.substring(0, length),
                     List.copyOf(emphasis.subList(0, length)),
                     List.copyOf(said),
+                    code.stream()
+                            .map(one -> new Range(Math.min(one.start, whole), Math.min(one.end, whole)))
+                            .toList(),
                     List.copyOf(dropped));
         }
     }

@@ -13,10 +13,10 @@ import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptSettings;
-import org.bookholder.script.model.ScriptSettings.LineBreaks;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.bookholder.script.model.Speaker;
+import org.bookholder.script.model.TakenBracket;
 import org.bookholder.script.normalize.TextNormalizer;
 import org.jspecify.annotations.Nullable;
 
@@ -28,13 +28,14 @@ final class ScriptBuilder {
     private static final int MOST_LINES_OF_A_REMARK = 8;
 
     private final String source;
-    private final LineBreaks lineBreaks;
-    private final SentenceSplitter sentences;
     private final WordSplitter splitter;
+    private final LineSentences divided;
     private final List<ScriptElement> elements = new ArrayList<>();
     private final AgeingFacts facts = new AgeingFacts();
     private final CoverPlaces covers = new CoverPlaces();
     private final List<LeftOut> leftOut = new ArrayList<>();
+    private final List<TakenBracket> taken = new ArrayList<>();
+    private final SquareBrackets brackets;
     private final Speakers speakers;
     private final SpeakerParts parts;
     private final boolean english;
@@ -52,15 +53,16 @@ final class ScriptBuilder {
      * An empty script.
      *
      * @param speakers those whose names stand before their lines; the lines of those who aren't wanted are directions
+     * @param marks the marks of comments and notes
      */
-    ScriptBuilder(String source, ScriptSettings settings, Speakers speakers) {
+    ScriptBuilder(String source, ScriptSettings settings, Speakers speakers, NoteMarks marks) {
         this.source = source;
         this.speakers = speakers;
         this.parts = new SpeakerParts(speakers);
         this.english = settings.english();
-        this.lineBreaks = settings.lineBreaks();
-        this.sentences = new SentenceSplitter(settings.language());
         this.splitter = new WordSplitter(TextNormalizer.of(settings.language()));
+        this.divided = new LineSentences(settings, splitter);
+        this.brackets = new SquareBrackets(marks);
     }
 
     /** Begins a new paragraph, unless the current one is still empty. */
@@ -123,6 +125,10 @@ final class ScriptBuilder {
     private void take(SourceLine source) {
         int at = source.number();
         MarkedSourceLine text = source.text();
+        if (brackets.isNote(text.text())) {
+            leaveOut(text.text(), "the text of a comment or a note", at);
+            return;
+        }
         if (lines == 0
                 && !text.hasSaid()
                 && ProductionCues.isSheet(text.plain())
@@ -133,13 +139,14 @@ final class ScriptBuilder {
         Speakers.@Nullable Label label = speakers.bracketedAt(text.plain());
         StageRemarks remarks;
         if (label != null) {
-            remarks = StageRemarks.of(text.part(label.end(), text.text().length()), at);
+            remarks = StageRemarks.of(text.part(label.end(), text.text().length()), at, brackets);
         } else {
-            remarks = StageRemarks.of(text, at);
+            remarks = StageRemarks.of(text, at, brackets);
             label = speakers.at(remarks.spoken().plain());
             remarks = label == null ? remarks : remarks.behind(label.end());
         }
         leftOut.addAll(remarks.leftOut());
+        taken.addAll(remarks.brackets());
         if (label != null) {
             addDirection(parts.begin(label), at, false);
         }
@@ -162,7 +169,7 @@ final class ScriptBuilder {
         MarkedSourceLine text = parts.spoken();
         List<StageRemarks.Remark> remarks = new ArrayList<>(parts.remarks());
         List<ScriptLine> added = new ArrayList<>();
-        for (Sentence sentence : split(text)) {
+        for (LineSentences.Sentence sentence : divided.in(text)) {
             while (!remarks.isEmpty() && remarks.get(0).at() < sentence.end()) {
                 addDirection(remarks.remove(0).text(), source.number(), false);
             }
@@ -187,36 +194,6 @@ final class ScriptBuilder {
             leaveOut(text.text(), "it has nothing to say", source.number());
         }
         remarks.forEach(remark -> addDirection(remark.text(), source.number(), false));
-    }
-
-    /**
-     * A sentence.
-     *
-     * @param words its words
-     * @param end index after its last character that is no space
-     */
-    private record Sentence(List<ScriptWord> words, int end) {}
-
-    private List<Sentence> split(MarkedSourceLine text) {
-        List<Integer> ends =
-                lineBreaks == LineBreaks.AS_WRITTEN ? List.of(text.text().length()) : sentences.ends(text);
-        List<Sentence> found = new ArrayList<>();
-        int start = 0;
-        int lastStart = 0;
-        for (int end : ends) {
-            int last = text.text().substring(0, end).stripTrailing().length();
-            List<ScriptWord> words = splitter.split(text, start, end);
-            if (!words.isEmpty()) {
-                found.add(new Sentence(words, last));
-                lastStart = start;
-                start = end;
-            } else if (!found.isEmpty()) {
-                // characters after the last sentence belong to it
-                found.set(found.size() - 1, new Sentence(splitter.split(text, lastStart, end), last));
-                start = end;
-            }
-        }
-        return found;
     }
 
     /** How the number before an item of a list may be read. */
@@ -289,7 +266,7 @@ final class ScriptBuilder {
     }
 
     private int words(MarkedSourceLine text) {
-        MarkedSourceLine said = StageRemarks.of(text, 0).spoken();
+        MarkedSourceLine said = StageRemarks.of(text, 0, brackets).spoken();
         Speakers.@Nullable Label label = speakers.at(said.plain());
         return splitter.split(said, label == null ? 0 : label.end(), said.text().length())
                 .size();
@@ -340,6 +317,11 @@ final class ScriptBuilder {
     /** What is neither spoken nor shown. */
     List<LeftOut> leftOut() {
         return leftOut;
+    }
+
+    /** How remarks in square brackets were taken. */
+    List<TakenBracket> brackets() {
+        return taken;
     }
 
     /** Whether there is anything to say in {@code text}. */

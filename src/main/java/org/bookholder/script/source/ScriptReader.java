@@ -20,7 +20,7 @@ import org.bookholder.script.model.ScriptElement;
  * line is split into sentences unless {@code lines: as-written}. The first heading of CommonMark text, or the first line of
  * plain text if it is written like a title, is the title if
  * the front matter has none and nothing is spoken before it. Other headings, block quotes, images, comments and code
- * blocks are directions, as are remarks in square brackets, lines in round brackets and speakers' names before their
+ * blocks are directions, as are remarks in square brackets that are not read as text, lines in round brackets and speakers' names before their
  * lines; {@code speaker} names those whose lines are read, with commas between, and makes directions of the lines of all others. {@code [written](say:spoken)} gives the only
  * spoken form; {@code [written](check:2027-03)} must be checked again from that month or day on.
  */
@@ -76,7 +76,11 @@ public final class ScriptReader {
     public static ExplainedScript explain(String text, String source, Format format) throws ProblemException {
         ScriptLimits.check(text, source);
         FrontMatter front = FrontMatter.split(text, source);
-        ScriptBuilder draft = new ScriptBuilder(source, front.settings(), Speakers.in(front.body(), front.speakers()));
+        ScriptBuilder draft = new ScriptBuilder(
+                source,
+                front.settings(),
+                Speakers.in(front.body(), front.speakers()),
+                NoteMarks.in(front.body()));
         if (format == Format.MARKDOWN) {
             MarkdownSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
         } else {
@@ -88,7 +92,7 @@ public final class ScriptReader {
         List<LeftOut> leftOut = new ArrayList<>(front.others());
         leftOut.addAll(draft.leftOut());
         leftOut.sort(Comparator.comparingInt(LeftOut::sourceLine));
-        return new ExplainedScript(script, leftOut, draft.speakers());
+        return new ExplainedScript(script, leftOut, draft.brackets(), draft.speakers());
     }
 
     /** A script file's text, decoded as {@link #read(Path)} does; that of a document as CommonMark. */

@@ -47,7 +47,7 @@ final class SentenceSplitter {
         breaks.setText(text);
         int start = 0;
         for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
-            if (end == text.length() || (isEnd(text, start, end) && !line.isInsideSaid(end))) {
+            if (end == text.length() || (isEnd(text, start, end) && !line.isWhole(end))) {
                 ends.add(end);
                 start = end;
             }
@@ -58,7 +58,7 @@ final class SentenceSplitter {
     private static boolean isEnd(String text, int start, int end) {
         String sentence = text.substring(start, end).stripTrailing();
         if (!sentence.endsWith(".")) {
-            return true;
+            return !goesOn(text, start + sentence.length(), end);
         }
         String last = sentence.substring(sentence.lastIndexOf(' ') + 1, sentence.length() - 1);
         last = OPENING.matcher(last).replaceFirst("");
@@ -77,6 +77,24 @@ final class SentenceSplitter {
         boolean startsSentence = SENTENCE_STARTS.contains(Typography.lower(next).replaceAll("[^a-z']", ""));
         boolean name = BEFORE_NAME.contains(abbreviation) || isInitial(sentence, last);
         return startsSentence || !name;
+    }
+
+    /**
+     * Whether a sentence goes on behind a question or an exclamation mark: inside an address, "a?b=c", and in small letters
+     * behind a quotation, {@code "Why?" she said}, or behind a mark that stands by itself, "the ? key".
+     *
+     * @param last index behind the last character that is no space
+     * @param end index of what follows
+     */
+    private static boolean goesOn(String text, int last, int end) {
+        char mark = text.charAt(last - 1);
+        char next = text.charAt(end);
+        boolean asks = mark == '?' || mark == '!';
+        if (last == end) {
+            return asks && (Character.isLetterOrDigit(next) || "=&/%#_+-".indexOf(next) >= 0);
+        }
+        boolean alone = asks && last > 1 && text.charAt(last - 2) == ' ';
+        return (alone || "\"')]".indexOf(mark) >= 0) && Character.isLowerCase(next);
     }
 
     /** Whether a sentence ends in an initial: "J. Smith", but not "vitamin C." or "and so did I." */

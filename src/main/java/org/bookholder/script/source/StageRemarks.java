@@ -6,17 +6,20 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.TakenBracket;
 
 /**
- * Takes out of a source line what is meant for the presenter's eyes: remarks in square brackets anywhere, a line that
+ * Takes out of a source line what is meant for the presenter's eyes: remarks in square brackets, a line that
  * stands in round brackets as a whole, and the usual cues, such as "(beat)", within a line; and lines that are cues for those who
  * shoot and cut. Other text in round brackets is read aloud.
  *
  * @param spoken what stays
  * @param remarks what was taken out, in order
  * @param leftOut marks of comments and notes, and check boxes, which are neither read nor shown
+ * @param brackets the square brackets that are read or shown, with the reason, in order
  */
-record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut> leftOut) {
+record StageRemarks(
+        MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut> leftOut, List<TakenBracket> brackets) {
     private static final Pattern ROUND = Pattern.compile("\\(([^()]*)\\)[.,;:!?]?");
 
     /** Cues of scripts for camera and stage; common practice. */
@@ -26,9 +29,6 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
                     + "wav|gestur|whisper)(?:e?s|ing)?|to camera|aside|off|off[- ]?(?:screen|camera)|o\\.?s\\.?|v\\.?o\\.?|"
                     + "(?:holds|lifts) (?:it|them|both) up|holds up (?:(?:an?|the|this|that|his|her|one|two|both|some|another) [^()]{1,30}|it|them)|picks (?:it|them) up|puts (?:it|them) down|looks (?:up|down|away)|"
                     + "(?:looks|turns|walks) (?:at|to|towards?) (?:the )?(?:camera|lens)|on[- ]screen|cont(?:'d|\\.|inued)?|music|applause|sfx:? [^()]*)\\)");
-
-    /** What word processors write for a comment or a note when they export text: "[a]", "[12]", "[^note]". */
-    private static final Pattern NOTE_MARK = Pattern.compile("\\[(?:[a-z]{1,2}|\\d{1,3}|\\^[^\\[\\]]{1,20})\\]");
 
     private static final Pattern CHECK_BOX = Pattern.compile("\\[[ xX]\\]");
 
@@ -40,26 +40,28 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
      */
     record Remark(int at, String text) {}
 
-    /** Takes a line apart; {@code sourceLine} is its place, for what is left out. */
-    static StageRemarks of(MarkedSourceLine line, int sourceLine) {
-        return new Search(line, sourceLine).run();
+    /** Takes a line apart; {@code sourceLine} is its place, for what is said of it. */
+    static StageRemarks of(MarkedSourceLine line, int sourceLine, SquareBrackets rules) {
+        return new Search(line, sourceLine, rules).run();
     }
 
     /** The same without the first {@code end} characters of what stays, a speaker's label. */
     StageRemarks behind(int end) {
         BitSet label = new BitSet();
         label.set(0, end);
-        return with(spoken.without(label), remarks, leftOut);
+        return with(spoken.without(label), remarks, leftOut, brackets);
     }
 
     /** What stays of a line, and its remarks, which stood at places of the whole line. */
-    private static StageRemarks with(MarkedSourceLine.Rest rest, List<Remark> remarks, List<LeftOut> leftOut) {
+    private static StageRemarks with(
+            MarkedSourceLine.Rest rest, List<Remark> remarks, List<LeftOut> leftOut, List<TakenBracket> brackets) {
         return new StageRemarks(
                 rest.line(),
                 remarks.stream()
                         .map(remark -> new Remark(rest.places().get(remark.at()), remark.text()))
                         .toList(),
-                leftOut);
+                leftOut,
+                brackets);
     }
 
     /** Index of a square bracket that is opened and not closed in {@code line}, -1 if there is none. */
@@ -67,7 +69,9 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
         String text = line.text();
         int open = text.lastIndexOf('[');
         boolean before = open == 0 || (open > 0 && text.charAt(open - 1) == ' ');
-        return before && text.indexOf(']', open) < 0 && !line.isInsideSaid(open) ? open : -1;
+        return before && text.indexOf(']', open) < 0 && !line.isKept(open) && !SquareBrackets.isHalfOpen(text, open)
+                ? open
+                : -1;
     }
 
     /** The search through one line. */
@@ -78,8 +82,12 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
         private final BitSet taken = new BitSet();
         private final List<Remark> remarks = new ArrayList<>();
         private final List<LeftOut> leftOut = new ArrayList<>();
+        private final List<TakenBracket> brackets = new ArrayList<>();
+        private final SquareBrackets rules;
+        private boolean read;
 
-        Search(MarkedSourceLine line, int sourceLine) {
+        Search(MarkedSourceLine line, int sourceLine, SquareBrackets rules) {
+            this.rules = rules;
             this.line = line;
             this.text = line.text();
             this.sourceLine = sourceLine;
@@ -88,13 +96,13 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
         StageRemarks run() {
             Matcher whole = ROUND.matcher(text);
             if (whole.matches() && !whole.group(1).isBlank()) {
-                return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, whole.group(1))), List.of());
+                return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, whole.group(1))), List.of(), List.of());
             }
             if (!line.hasSaid() && ProductionCues.isCue(line.plain())) {
-                return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, text)), List.of());
+                return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, text)), List.of(), List.of());
             }
             for (int at = 0; at < text.length(); at++) {
-                if (line.isInsideSaid(at)) {
+                if (line.isKept(at)) {
                     continue;
                 }
                 char c = text.charAt(at);
@@ -105,31 +113,32 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
                 }
             }
             return taken.isEmpty()
-                    ? new StageRemarks(line, remarks, leftOut)
-                    : with(line.without(taken), remarks, leftOut);
+                    ? new StageRemarks(line, remarks, leftOut, brackets)
+                    : with(line.without(taken), remarks, leftOut, brackets);
         }
 
         private int square(int at) {
-            Matcher mark = NOTE_MARK.matcher(text).region(at, text.length());
             Matcher box = CHECK_BOX.matcher(text).region(at, text.length());
             if (box.lookingAt() && at == 0) {
                 leftOut.add(new LeftOut(sourceLine, box.group(), "a check box is not read"));
                 return take(at, box.end());
             }
-            if (mark.lookingAt() && at > 0 && text.charAt(at - 1) != ' ') {
-                leftOut.add(new LeftOut(sourceLine, mark.group(), "the mark of a comment or a note"));
-                return take(at, mark.end());
-            }
             int end = closing(at);
             if (end < 0) {
                 return at;
             }
-            String inside = text.substring(at + 1, end - 1).strip();
-            if (inside.isEmpty()) {
-                leftOut.add(new LeftOut(sourceLine, text.substring(at, end), "there is nothing in the brackets"));
-            } else {
-                remarks.add(new Remark(at, inside));
+            SquareBrackets.Verdict verdict = rules.of(text, at, end, read);
+            String written = text.substring(at, end);
+            read = verdict.kind() == SquareBrackets.Kind.READ;
+            if (verdict.kind() == SquareBrackets.Kind.MARK) {
+                leftOut.add(new LeftOut(sourceLine, written, verdict.why()));
+                return take(at, end);
             }
+            brackets.add(new TakenBracket(sourceLine, written, read, verdict.alone(), verdict.why()));
+            if (read) {
+                return end - 1;
+            }
+            remarks.add(new Remark(at, text.substring(at + 1, end - 1).strip()));
             return take(at, end);
         }
 

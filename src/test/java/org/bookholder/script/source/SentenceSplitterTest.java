@@ -26,6 +26,11 @@ final class SentenceSplitterTest {
                 "“Stop.” |She stopped.",
                 "He said: “Wait…” and waited.",
                 "See fig. 3 and pp. 4 to 6. |Good.",
+                "See https://example.org/a?b=c&d=1 now. |Go.",
+                "Run index.html?page=2 and wait! |Go.",
+                "Open main.py? |Yes.",
+                "“Why?” she asked. |“Go!” |We went.",
+                "The ? key is here. |The ! too.",
                 "Bees, wasps, etc. |They fly.",
             })
     void sentencesEndWhereAReaderExpects(String marked) {

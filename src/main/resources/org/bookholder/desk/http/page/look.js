@@ -62,14 +62,16 @@ function findings(look) {
 function rows(look) {
   const all = [
     ...look['left out'].map((left) => ({ source: left.source, order: 2, left })),
+    ...look.brackets.filter((bracket) => !bracket.alone).map((bracket) => ({ source: bracket.source, order: 3, bracket })),
     ...look.lines.map((line) => ({ source: line.source, order: 0, line })),
     ...look.directions.map((direction) => ({ source: direction.source, order: 1, direction })),
   ];
   all.sort((a, b) => a.source - b.source || a.order - b.order);
   const seen = new Map();
   let paragraph = -1;
-  return all.map(({ source, line, direction, left }) => {
-    if (left) return leftRow(left);
+  return all.map(({ source, line, direction, left, bracket }) => {
+    if (left) return noteRow(source, el('s', {}, left.what), ` Left out: ${left.why}.`);
+    if (bracket) return noteRow(source, bracket.text, ` ${bracket.read ? 'Read' : 'A direction'}: ${bracket.why}.`);
     const begins = (line ?? direction).paragraph !== paragraph;
     paragraph = (line ?? direction).paragraph;
     const place = { class: `look-row ${line ? '' : 'direction'} ${begins ? 'begins' : ''}`, 'data-source': source };
@@ -78,8 +80,8 @@ function rows(look) {
   });
 }
 
-const leftRow = ({ source, what, why }) => el('li', { class: 'look-row left-out', 'data-source': source },
-  el('span', { class: 'n' }, ''), el('span', {}, el('s', {}, what), ` Left out: ${why}.`), el('span', { class: 'time' }, ''));
+const noteRow = (source, ...text) => el('li', { class: 'look-row left-out', 'data-source': source },
+  el('span', { class: 'n' }, ''), el('span', {}, ...text), el('span', { class: 'time' }, ''));
 
 function lineParts(line, look, seen) {
   const hard = look.hard.filter((stretch) => stretch.line === line.line);

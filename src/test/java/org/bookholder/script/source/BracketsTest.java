@@ -1,0 +1,148 @@
+package org.bookholder.script.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.TakenBracket;
+import org.bookholder.script.source.ScriptReader.Format;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Which brackets are read aloud; the list was written, from common practice, before the program was tried on it. */
+class BracketsTest {
+    private static Stream<String> list(String name) {
+        try (InputStream in =
+                Objects.requireNonNull(BracketsTest.class.getResourceAsStream("/script/" + name))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                    .toList()
+                    .stream();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static String spoken(String text, Format format) {
+        try {
+            return ScriptReader.parse("Here we go.\n\n" + text + "\n\nThere we are.\n", "l", format)
+                    .elements()
+                    .stream()
+                    .filter(ScriptLine.class::isInstance)
+                    .map(line -> line.text())
+                    .collect(Collectors.joining(" "))
+                    .replaceAll("\\s", "");
+        } catch (ProblemException refused) {
+            return refused.getMessage();
+        }
+    }
+
+    private static List<String> wrong(String list, Format format) {
+        return list(list)
+                .filter(written -> {
+                    String expected = "Here we go." + written.replaceAll("\\{[^}]*\\}", "") + "There we are.";
+                    String text = written.replaceAll("[{}]", "");
+                    return !spoken(text, format).equals(expected.replaceAll("\\s", ""));
+                })
+                .toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void tellsThoseThatAreReadFromThoseThatAreNot(Format format) {
+        assertThat(wrong("brackets.txt", format)).isEmpty();
+        assertThat(wrong("brackets-unseen.txt", format)).isEmpty();
+    }
+
+    @Test
+    void eachBracketIsToldWithTheReason() throws ProblemException {
+        ExplainedScript read = ScriptReader.explain("""
+            [Hold up the wheel]
+
+            Press [Enter] now [smile] and see f[0].
+            """, "l", Format.MARKDOWN);
+
+        assertThat(read.brackets())
+                .extracting(TakenBracket::sourceLine, TakenBracket::text, TakenBracket::read, TakenBracket::alone)
+                .containsExactly(
+                        tuple(1, "[Hold up the wheel]", false, true),
+                        tuple(3, "[Enter]", true, false),
+                        tuple(3, "[smile]", false, false),
+                        tuple(3, "[0]", true, false));
+        assertThat(read.brackets()).noneMatch(bracket -> bracket.why().isEmpty());
+    }
+
+    /** As word processors write comments into plain text: marks in the text, and each comment's text behind it. */
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void theTextsOfCommentsAreLeftOutAndNamed(Format format) throws ProblemException {
+        ExplainedScript read = ScriptReader.explain("""
+            The hive[a] is old. Others say so, too [7].
+
+            [a]Is it?
+
+            [7] A book on bees.
+            """, "l", format);
+
+        assertThat(read.script().lines())
+                .extracting(ScriptLine::text)
+                .containsExactly("The hive is old.", "Others say so, too.");
+        assertThat(read.leftOut())
+                .extracting(LeftOut::what)
+                .containsExactly("[a]", "[7]", "[a]Is it?", "[7] A book on bees.");
+    }
+
+    /** Steps whose numbers stand in brackets are no notes. */
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aLineIsNoNoteIfItsMarkIsOnlyNamedBehindIt(Format format) throws ProblemException {
+        assertThat(ScriptReader.parse("[1] Take the jar.\n\nGo back to [1] now.\n", "l", format).lines())
+                .extracting(ScriptLine::text)
+                .containsExactly("Take the jar.", "Go back to [1] now.");
+    }
+
+    @Test
+    void codeIsReadWhateverItLooksLike() throws ProblemException {
+        assertThat(ScriptReader.parse("Run `say(\"why? Yes!\") [beat]` now.", "l", Format.MARKDOWN)
+                        .lines())
+                .extracting(ScriptLine::text)
+                .containsExactly("Run say(\"why? Yes!\") [beat] now.");
+    }
+
+    /** Ways in which teachers of mathematics and of programming say them; from memory. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "We see f[0] here. | f[0] | f zero",
+                "We see f[0] here. | f[0] | f of zero",
+                "We see x[n] here. | x[n] | x sub n",
+                "We see words[-1] here. | words[-1] | words minus one",
+                "We see text[2:5] here. | text[2:5] | text two to five",
+                "Look at [0, 1] here. | [0, 1] | zero to one",
+                "Look at [-2, ∞) here. | [-2, ∞) | minus two to infinity",
+                "Press [Ctrl]+[C] here. | [Ctrl]+[C] | control c",
+                "Press [Esc] here. | [Esc] | escape",
+                "[T]he rule | [T]he | the",
+                "It was call[ed] so. | call[ed] | called",
+            })
+    void aBracketIsSaidAsPeopleDo(String text, String word, String said) throws ProblemException {
+        assertThat(ScriptReader.parse(text, "l", Format.PLAIN_TEXT).lines().get(0).words())
+                .filteredOn(one -> one.written().equals(word))
+                .singleElement()
+                .satisfies(one -> assertThat(one.spoken()).contains(List.of(said.split(" ", -1))));
+    }
+}
