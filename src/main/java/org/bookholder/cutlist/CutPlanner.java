@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
@@ -23,14 +24,17 @@ public final class CutPlanner {
     private final SessionState state;
     private final CutRules rules;
     private final IntPredicate wanted;
+    private final Predicate<Attempt> hidden;
     private final CutEdges edges;
     private final MarkerPlan markers;
     private final LikelyLength lengths;
 
-    private CutPlanner(SessionState state, CutRules rules, TakeSound sound, IntPredicate wanted) {
+    private CutPlanner(
+            SessionState state, CutRules rules, TakeSound sound, IntPredicate wanted, Predicate<Attempt> hidden) {
         this.state = state;
         this.rules = rules;
         this.wanted = wanted;
+        this.hidden = hidden;
         this.edges = new CutEdges(state, rules, sound);
         this.markers = new MarkerPlan(state);
         this.lengths = new LikelyLength(state, rules);
@@ -43,13 +47,18 @@ public final class CutPlanner {
      * @throws ProblemException if a recording cannot be read
      */
     public static CutList plan(SessionState state, CutRules rules, TakeSound sound) throws ProblemException {
-        return plan(state, rules, sound, line -> true);
+        return plan(state, rules, sound, line -> true, attempt -> false);
     }
 
-    /** The same of some lines only: the others leave neither clip nor gap. */
-    public static CutList plan(SessionState state, CutRules rules, TakeSound sound, IntPredicate wanted)
+    /**
+     * The same of some lines only: the others leave neither clip nor gap.
+     *
+     * @param hidden whether an attempt cannot be seen, so that one as good goes before it
+     */
+    public static CutList plan(
+            SessionState state, CutRules rules, TakeSound sound, IntPredicate wanted, Predicate<Attempt> hidden)
             throws ProblemException {
-        return new CutPlanner(state, rules, sound, wanted).plan();
+        return new CutPlanner(state, rules, sound, wanted, hidden).plan();
     }
 
     /** The attempt of a line that is used, if there is one. */
@@ -57,6 +66,26 @@ public final class CutPlanner {
         return line.best()
                 .filter(best ->
                         !line.leftOut() && (rules.useMisread() || line.kept() || best.outcome() == Outcome.CLEAN));
+    }
+
+    /**
+     * The same where some attempts cannot be seen: the last one goes first that can and that is as good. What somebody decided, or asked
+     * for after an attempt, stays.
+     *
+     * @param hidden whether an attempt cannot be seen
+     */
+    public static Optional<Attempt> chosen(LineNotes line, CutRules rules, Predicate<Attempt> hidden) {
+        Optional<Attempt> usual = chosen(line, rules);
+        if (line.decision().isPresent() || usual.filter(hidden).isEmpty()) {
+            return usual;
+        }
+        return line.attempts().stream()
+                .filter(a -> a.outcome() == usual.get().outcome() && !hidden.test(a))
+                .filter(a -> line.lastMark()
+                        .filter(mark -> !mark.isBefore(a.start()))
+                        .isEmpty())
+                .reduce((a, b) -> b)
+                .or(() -> usual);
     }
 
     /**
@@ -94,7 +123,7 @@ public final class CutPlanner {
         List<Attempt> run = new ArrayList<>();
         for (LineNotes line : state.lines().all()) {
             boolean counts = wanted.test(line.line()) && !line.leftOut();
-            Optional<Attempt> use = counts ? chosen(line, rules) : Optional.empty();
+            Optional<Attempt> use = counts ? chosen(line, rules, hidden) : Optional.empty();
             if (!run.isEmpty() && (use.isEmpty() || !edges.inOneGo(run.get(run.size() - 1), use.get()))) {
                 parts.add(new Part(List.copyOf(run), Optional.empty()));
                 run.clear();

@@ -2,6 +2,7 @@ package org.bookholder.problem;
 
 import java.io.IOException;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /**
  * A problem outside the program that a person can solve: bad input, a full disk, a missing device.
@@ -47,7 +48,36 @@ public final class ProblemException extends Exception {
     /** Always one line: control characters from file names or other programs' messages become blanks. */
     @Override
     public String getMessage() {
-        return (where + ": " + what + "; " + remedy).replaceAll("[\\p{Cntrl}\u2028\u2029]+", " ");
+        return oneLine(where + ": " + what + "; " + remedy);
+    }
+
+    /**
+     * What is wrong, for a page: with the name of the file concerned, unless what is said holds it. Its folders are left out, as people
+     * at other devices have nothing to do with them.
+     */
+    public String named() {
+        String name = fileName();
+        String plain = Pattern.quote(name.replaceFirst(":\\d+$", ""));
+        boolean said = name.isEmpty()
+                || Pattern.compile("(?<![\\p{L}\\d])" + plain + "(?![\\p{L}\\d])")
+                        .matcher(what)
+                        .find();
+        return oneLine(said ? what : name + ": " + what);
+    }
+
+    /** The same with what to do. */
+    public String told() {
+        return named() + "; " + oneLine(remedy);
+    }
+
+    /** The last part of a path, with the number of a line if there is one; empty if {@code where} is no path. */
+    private String fileName() {
+        boolean path = where.matches("(?s).*[/\\\\].*") || where.matches("[^:]+\\.\\p{Alpha}\\p{Alnum}{0,4}(:\\d+)?");
+        return path ? where.replaceFirst("[/\\\\]+$", "").replaceFirst("(?s)^.*[/\\\\]", "") : "";
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("[\\p{Cntrl}\u2028\u2029]+", " ");
     }
 
     /** What is wrong. */

@@ -31,9 +31,11 @@ public final class TakeSourcesText {
         }
         String why = first.wanted()
                 ? ", as you chose"
-                : sources.pictures().size() > 1
-                        ? ", the camera that was matched first"
-                        : ", the only one that shows it";
+                : sources.picture().isPresent()
+                        ? instead(sources.picture().get())
+                        : sources.pictures().size() > 1
+                                ? ", the camera that was matched first"
+                                : ", the only one that shows it";
         return first.name() + why;
     }
 
@@ -47,11 +49,24 @@ public final class TakeSourcesText {
         if (first.wanted()) {
             return heard + ", as you chose";
         }
+        if (sources.sound().isPresent()) {
+            return heard + instead(sources.sound().get());
+        }
         return switch (first.kind()) {
             case 0 -> heard + ", " + recorder(sources, first);
             case 1 -> heard + ", " + camera(sources, first);
             default -> heard + ", " + without(sources);
         };
+    }
+
+    private static String instead(Missed missed) {
+        return ", instead of " + missed.wanted() + ", which you chose and which "
+                + switch (missed.why()) {
+                    case GONE -> "is gone";
+                    case UNMATCHED -> "is not matched any more";
+                    case NO_CHANNEL -> "has no such channel now";
+                    case NOT_THIS_TAKE -> "has nothing of this take";
+                };
     }
 
     /** Why nothing but the take's own recording is heard. */
@@ -66,8 +81,8 @@ public final class TakeSourcesText {
     /** What else a person should know about both, one sentence each. */
     public static List<String> remarks(TakeSources sources) {
         List<String> remarks = new ArrayList<>();
-        sources.picture().ifPresent(missed -> remarks.add(missed("picture", missed)));
-        sources.sound().ifPresent(missed -> remarks.add(missed("sound", missed)));
+        sources.picture().ifPresent(missed -> remarks.add(missed("picture", missed, used(sources.pictures()))));
+        sources.sound().ifPresent(missed -> remarks.add(missed("sound", missed, used(sources.sounds()))));
         part("picture", sources, sources.pictures()).ifPresent(remarks::add);
         part("sound", sources, sources.sounds()).ifPresent(remarks::add);
         return remarks;
@@ -133,12 +148,21 @@ public final class TakeSourcesText {
 
     /** The same of a choice that can't be followed, with the take that it is about. */
     public static String remark(TakeSources sources, Missed missed) {
-        String what = sources.picture().filter(missed::equals).isPresent() ? "picture" : "sound";
-        return "take " + sources.take().number() + ": " + missed(what, missed);
+        boolean picture = sources.picture().filter(missed::equals).isPresent();
+        return "take " + sources.take().number() + ": "
+                + missed(picture ? "picture" : "sound", missed, used(picture ? sources.pictures() : sources.sounds()));
     }
 
-    private static String missed(String what, Missed missed) {
-        String meanwhile = "; meanwhile the " + what + " is chosen for you";
+    private static String used(List<Source> sources) {
+        return sources.stream()
+                .findFirst()
+                .filter(Source::there)
+                .map(TakeSourcesText::named)
+                .orElse("nothing");
+    }
+
+    private static String missed(String what, Missed missed, String used) {
+        String meanwhile = "; meanwhile " + used + " is used";
         return switch (missed.why()) {
             case GONE ->
                 "the " + what + " you chose, " + missed.wanted()

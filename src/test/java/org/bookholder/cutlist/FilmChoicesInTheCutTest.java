@@ -10,12 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Decision;
 import org.bookholder.session.FilmChange;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.session.FilmChoices.Edge;
 import org.bookholder.session.FilmChoices.Framing;
+import org.bookholder.session.LineNotes;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
@@ -82,6 +84,38 @@ final class FilmChoicesInTheCutTest {
         assertThat(state.lines().pickups()).isEmpty();
         assertThat(state.lines().notes(2).leftOut()).isTrue();
         assertThat(CutPlanner.chosen(state.lines().notes(2), RULES)).isEmpty();
+    }
+
+    @Test
+    void whereTheBestAttemptIsNotSeenOneAsGoodIsUsedUnlessSomebodyDecided() throws ProblemException {
+        SessionState read = decided();
+        assertThat(CutPlanner.plan(read, RULES, TakeSound.NONE, line -> true, a -> a.ordinal() == 5)
+                        .clips())
+                .last()
+                .satisfies(clip ->
+                        assertThat(clip.attempts()).extracting(Attempt::ordinal).containsExactly(4));
+        LineNotes fourth = read.lines().notes(4);
+        assertThat(CutPlanner.chosen(fourth, RULES, a -> true)).isEqualTo(fourth.best());
+        LineNotes kept = decided(new Remark.Decided(4, Decision.Choice.KEEP, 1, 5))
+                .lines()
+                .notes(4);
+        assertThat(CutPlanner.chosen(kept, RULES, a -> a.ordinal() == 5)).isEqualTo(kept.best());
+    }
+
+    /** Somebody marked the line after the fourth attempt: that one is what they did not want. */
+    @Test
+    void anAttemptBeforeAMarkDoesNotComeBack() {
+        SessionState marked = Session.apply(
+                Session.begin(Scripts.of("One comes first."), FatigueLimits.defaults()),
+                List.of(
+                        rolled(1, 0),
+                        new SessionEvent.TakeSettled(s(3), 1, List.of(complete(1, 1, 1, 3, 1, 3)), List.of()),
+                        new SessionEvent.Remarked(s(5), new Remark.Signed("me", new Remark.Noted(1, "a dog", true))),
+                        new SessionEvent.TakeSettled(s(9), 1, List.of(complete(1, 2, 1, 3, 6, 8)), List.of()),
+                        cut(1, 10)));
+        LineNotes line = marked.lines().notes(1);
+        assertThat(line.best()).map(Attempt::ordinal).contains(2);
+        assertThat(CutPlanner.chosen(line, RULES, a -> a.ordinal() == 2)).isEqualTo(line.best());
     }
 
     @Test

@@ -18,4 +18,26 @@ final class ProblemExceptionTest {
         assertThat(new ProblemException("is\r\nempty", name, "name\tanother"))
                 .hasMessage("C0001 [2J .mp4: is empty; name another");
     }
+
+    @Test
+    void aPageIsToldTheFileByItsNameWithoutItsFolders() {
+        assertThat(new ProblemException("is not there any more", "/home/me/cards/C0002.MP4", "put it back").told())
+                .isEqualTo("C0002.MP4: is not there any more; put it back");
+        assertThat(new ProblemException("is empty", "C:\\courses\\my course\\", "add a lesson").told())
+                .isEqualTo("my course: is empty; add a lesson");
+        assertThat(new ProblemException("is no number", "/home/me/course.yaml:3", "write one").named())
+                .isEqualTo("course.yaml:3: is no number");
+        assertThat(new ProblemException("has no channel 5", "ZOOM 1.WAV", "choose another").named())
+                .isEqualTo("ZOOM 1.WAV: has no channel 5");
+    }
+
+    @Test
+    void aFileThatIsNamedAlreadyAndAPlaceThatIsNoFileAreNotRepeated() {
+        assertThat(new ProblemException("C0002.MP4 was cut short", "/cards/C0002.MP4", "copy it again").told())
+                .isEqualTo("C0002.MP4 was cut short; copy it again");
+        assertThat(new ProblemException("there is no such action", "the film", "load the page again").told())
+                .isEqualTo("there is no such action; load the page again");
+        assertThat(new ProblemException("is firstly empty", "/sessions/first", "read it first").named())
+                .isEqualTo("first: is firstly empty");
+    }
 }

@@ -159,7 +159,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         } catch (JsonProcessingException e) {
             return Optional.of("this is not JSON");
         } catch (ProblemException e) {
-            return Optional.of(e.what());
+            return Optional.of(e.named());
         }
     }
 

@@ -93,7 +93,7 @@ final class SessionHandOff implements DeskHandOff {
                                     .toList()));
         } catch (ProblemException e) {
             // The page shows the folder already, and the remedy is meant for the command line.
-            return standing(Step.FAILED, e.what());
+            return standing(Step.FAILED, e.named());
         } catch (RuntimeException e) {
             return standing(Step.FAILED, "a fault of the program stopped it (" + e + "); please report it");
         }

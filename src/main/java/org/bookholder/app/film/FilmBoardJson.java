@@ -4,11 +4,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Function;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.handoff.JsonNumbers;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.session.Take;
 import org.bookholder.wording.Labels;
@@ -34,10 +36,22 @@ public final class FilmBoardJson {
         root.put("closest", planning.closest());
         root.put("format", format(planning.goesOut()));
         root.put("sound", FilmText.soundSources(planning.plan()));
+        ArrayNode heard = root.putArray("heard");
+        for (HeardTake take : planning.heard()) {
+            heard.addObject()
+                    .put("session", take.session())
+                    .put("take", take.take())
+                    .put("file", String.valueOf(take.file().getFileName()))
+                    .put("said", take.said());
+        }
         ArrayNode missing = root.putArray("missing");
         planning.plan().missing().forEach(missing::add);
         ArrayNode remarks = root.putArray("remarks");
-        planning.remarks().forEach(remarks::add);
+        Optional<String> lost = planning.lost().map(ProblemException::told);
+        planning.remarks().stream()
+                .filter(remark -> !lost.equals(Optional.of(remark)))
+                .forEach(remarks::add);
+        lost.ifPresent(why -> root.put("lost", why));
         ArrayNode sessions = root.putArray("sessions");
         for (FilmBoard.Source source : board.sessions()) {
             ObjectNode session = sessions.addObject().put("address", address.apply(source.folder()));

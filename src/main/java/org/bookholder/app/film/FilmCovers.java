@@ -62,10 +62,11 @@ record FilmCovers(List<CoverPlanner.Found> found, List<ProblemException> trouble
                         () -> new ProblemException("there is no such file", cover.file(), "put it beside the script"));
     }
 
-    /** What a person should know of those that were placed, one sentence each. */
-    static List<String> remarks(List<PlacedCover> placed, FilmPlan plan) throws ProblemException {
+    /** What a person should know of them in a film, one sentence each. */
+    List<String> remarks(FilmPlan plan) throws ProblemException {
         List<String> remarks = new ArrayList<>();
-        for (PlacedCover cover : placed) {
+        troubles.forEach(trouble -> remarks.add(trouble.getMessage()));
+        for (PlacedCover cover : plan.covers()) {
             if (cover.shot().kind() == Shot.Kind.CLIP) {
                 double has = FootageFile.look(cover.shot().file()).length().seconds();
                 double place = plan.rate().length(cover.to() - cover.from()).seconds();

@@ -15,6 +15,7 @@ import org.bookholder.cutlist.TakeSources;
 import org.bookholder.film.plan.Camera;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.Track;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PictureFacts;
 import org.bookholder.footage.PlacedFootage;
@@ -24,6 +25,7 @@ import org.bookholder.footage.ffmpeg.PictureFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.session.Take;
+import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.TakeSourcesText;
 
 /** Looks at the files in which a session can be seen and heard: whether they are there still, and whole. */
@@ -39,26 +41,54 @@ final class FilmFootage {
     }
 
     /**
+     * What was found of a session's files.
+     *
+     * @param sources those that can be used
+     * @param lost those that cannot
+     * @param takes which of the session's files are used for each take
+     */
+    record Found(FilmPlanner.Sources sources, List<LostFile> lost, List<TakeSources> takes) {
+        Found {
+            takes = List.copyOf(takes);
+            lost = List.copyOf(lost);
+        }
+
+        /** Whether an attempt would be seen if no file were lost, and is not seen now. */
+        boolean hides(Attempt attempt) {
+            return lost.stream().anyMatch(file -> file.showed(attempt))
+                    && !(shows(attempt.take(), attempt.start()) && shows(attempt.take(), attempt.end()));
+        }
+
+        private boolean shows(int take, StreamTime at) {
+            return sources.cameras().stream()
+                    .anyMatch(camera -> camera.placement().take() == take
+                            && camera.placement().covers(at));
+        }
+    }
+
+    /**
      * The files of a session.
      *
+     * @param number the session's number, from 0
      * @param remarks receives what a person should know of them, one sentence each
-     * @throws ProblemException if one that was matched and that the film can't do without is not there, or not whole
+     * @throws ProblemException if the notes on them cannot be read
      */
-    static FilmPlanner.Sources of(StoredSession kept, List<String> remarks) throws ProblemException {
+    static Found of(StoredSession kept, int number, List<String> remarks) throws ProblemException {
         SessionSources sources = SessionSources.of(kept);
         Path session = kept.folder().path();
         Map<Path, Footage> files = new HashMap<>();
         Map<Path, PictureFacts> pictures = new HashMap<>();
+        List<LostFile> lost = new ArrayList<>();
         for (PlacedFootage placed : sources.footage()) {
             Path file = placed.footage().file();
-            if (!Files.isRegularFile(file) && !needed(placed, sources)) {
-                remarks.add(gone(file, session).getMessage() + "; meanwhile it is done without");
-                continue;
-            }
-            Footage footage = whole(placed.footage(), session);
-            files.put(file, footage);
-            if (footage.picture().isPresent()) {
-                pictures.put(file, PictureFile.look(file));
+            try {
+                Footage footage = whole(placed.footage());
+                if (footage.picture().isPresent()) {
+                    pictures.put(file, PictureFile.look(file));
+                }
+                files.put(file, footage);
+            } catch (ProblemException e) {
+                lost.add(new LostFile(number, session, placed, e));
             }
         }
         List<Camera> cameras = new ArrayList<>();
@@ -74,7 +104,7 @@ final class FilmFootage {
                 track(take.sounds().get(rank), take, rank, files, kept).ifPresent(tracks::add);
             }
         }
-        return new FilmPlanner.Sources(cameras, tracks);
+        return new Found(new FilmPlanner.Sources(cameras, tracks), lost, sources.takes());
     }
 
     private static Optional<Camera> camera(
@@ -116,22 +146,12 @@ final class FilmFootage {
                 .map(place -> new Track(footage.file(), kind, place, rank, source.channels()));
     }
 
-    /** Whether a file that is gone showed something that no other one shows. */
-    private static boolean needed(PlacedFootage gone, SessionSources sources) {
-        return gone.footage().picture().isPresent()
-                && gone.placements().stream()
-                        .anyMatch(place -> sources.takes().stream()
-                                .filter(take -> take.take().number() == place.take())
-                                .flatMap(take -> take.pictures().stream())
-                                .filter(TakeSources.Source::there)
-                                .flatMap(source -> source.footage().orElseThrow().placement(place.take()).stream())
-                                .noneMatch(other -> !place.from().isBefore(other.from())
-                                        && !other.to().isBefore(place.to())));
-    }
-
-    private static Footage whole(Footage noted, Path session) throws ProblemException {
+    private static Footage whole(Footage noted) throws ProblemException {
         if (!Files.isRegularFile(noted.file())) {
-            throw gone(noted.file(), session);
+            throw new ProblemException(
+                    "is not where it was matched any more",
+                    noted.file().toString(),
+                    "put it back, or match it again where it is now");
         }
         Footage now = FootageFile.look(noted.file());
         if (now.length().seconds() < noted.length().seconds() - SHORTER) {
@@ -145,12 +165,5 @@ final class FilmFootage {
                     "copy it from its card again");
         }
         return now;
-    }
-
-    private static ProblemException gone(Path file, Path session) {
-        return new ProblemException(
-                file.getFileName() + " is not where it was matched any more",
-                file.toString(),
-                "put it back, or match the camera file where it is now: bookholder match " + session + " FILE");
     }
 }

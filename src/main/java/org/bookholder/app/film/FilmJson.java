@@ -82,6 +82,8 @@ public final class FilmJson {
     private static ObjectNode sound(FilmResult result) {
         ObjectNode node = JSON.objectNode();
         node.put("source", FilmText.soundSources(result.plan()));
+        ArrayNode takes = node.putArray("takes");
+        result.heard().forEach(takes::add);
         node.set("loudness", JsonNumbers.number(result.made().loudness().integrated()));
         node.set("true peak", JsonNumbers.number(result.made().loudness().truePeak()));
         return node;

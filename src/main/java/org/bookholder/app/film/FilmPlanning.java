@@ -45,7 +45,9 @@ import org.bookholder.timing.StreamTime;
  * @param goesOut what the finished film is to be: of a draft another format than its own
  * @param lesson the lesson
  * @param script the lesson's file, if it is still there
- * @param filmed whether any camera's file was matched
+ * @param heard from which file each take is heard
+ * @param filmed whether any camera's file was matched and can be used
+ * @param lost why no final film can be made, if lines of it stand on files that cannot be used now
  * @param closest how close it can be framed, in per cent of the picture as shot
  * @param leftOut lines that it does without on purpose, by the lesson's numbers
  * @param marked lines that are used though they were not read clean, one sentence each
@@ -59,7 +61,9 @@ record FilmPlanning(
         FilmFormat goesOut,
         Script lesson,
         Optional<Path> script,
+        List<HeardTake> heard,
         boolean filmed,
+        Optional<ProblemException> lost,
         int closest,
         Set<Integer> leftOut,
         List<LessonCut.Mark> marked,
@@ -87,11 +91,10 @@ record FilmPlanning(
                 .orElseGet(() -> sessions.get(sessions.size() - 1).state().script());
         Optional<Path> script = file(lesson);
         Profile profile = profile(request, script, here);
-        List<FilmPlanner.Sources> sources = new ArrayList<>();
         List<String> aboutFiles = new ArrayList<>();
-        for (StoredSession kept : sessions) {
-            sources.add(FilmFootage.of(kept, aboutFiles));
-        }
+        List<FilmFootage.Found> found = found(sessions, aboutFiles);
+        List<FilmPlanner.Sources> sources =
+                found.stream().map(FilmFootage.Found::sources).toList();
         List<Camera> cameras =
                 sources.stream().flatMap(s -> s.cameras().stream()).toList();
         FrameRate rate = rate(profile, cameras);
@@ -100,21 +103,19 @@ record FilmPlanning(
         Set<Integer> leftOut = new TreeSet<>(LessonLines.leftOut(
                 lesson, sessions.stream().map(StoredSession::state).toList()));
         leftOut.addAll(onlyNow);
-        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
-        List<String> remarks = remarks(onlyNow, cut);
+        LessonCut cut = LessonCut.of(lesson, sessions, found, rules.cut(), leftOut, stop);
+        List<String> remarks = remarks(onlyNow, cut, lesson);
         remarks.addAll(place.unreadableSaid());
         remarks.addAll(aboutFiles);
         FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
         FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;
         PunchIn framing = framing(rules, pictures, goesOut);
-        if (!Chapter.wanted(lesson)) {
-            remarks.add(Chapter.NONE);
-        }
         FilmCovers covers = FilmCovers.of(lesson);
         FilmPlan bare = FilmPlanner.plan(cut.pieces(), rate, framing, request.wishes());
+        LostFiles lost = LostFiles.of(found, bare, cut.instead());
+        remarks.addAll(lost.remarks());
         FilmPlan plan = bare.covered(CoverPlanner.place(covers.found(), bare, lesson));
-        covers.troubles().forEach(trouble -> remarks.add(trouble.getMessage()));
-        remarks.addAll(FilmCovers.remarks(plan.covers(), plan));
+        remarks.addAll(covers.remarks(plan));
         return new FilmPlanning(
                 plan,
                 sources,
@@ -122,7 +123,9 @@ record FilmPlanning(
                 goesOut,
                 lesson,
                 script,
+                HeardTake.of(plan, found),
                 !cameras.isEmpty(),
+                lost.problem(),
                 framing.possible() ? Math.min(framing.step(), framing.most()) : PunchIn.FULL,
                 leftOut,
                 cut.marked(),
@@ -149,14 +152,26 @@ record FilmPlanning(
         return Fingerprint.of(all.toString());
     }
 
+    private static List<FilmFootage.Found> found(List<StoredSession> sessions, List<String> remarks)
+            throws ProblemException {
+        List<FilmFootage.Found> found = new ArrayList<>();
+        for (StoredSession kept : sessions) {
+            found.add(FilmFootage.of(kept, found.size(), remarks));
+        }
+        return found;
+    }
+
     /** What is to be said about the lines of the cut. */
-    private static List<String> remarks(Set<Integer> onlyNow, LessonCut cut) {
+    private static List<String> remarks(Set<Integer> onlyNow, LessonCut cut, Script lesson) {
         List<String> remarks = new ArrayList<>();
         if (!onlyNow.isEmpty()) {
             remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
                     + " left out of this film only: no session has it yet, so nothing was noted");
         }
         ChosenReadings.remark(cut.passedOver()).ifPresent(remarks::add);
+        if (!Chapter.wanted(lesson)) {
+            remarks.add(Chapter.NONE);
+        }
         return remarks;
     }
 

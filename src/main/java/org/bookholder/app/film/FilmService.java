@@ -110,7 +110,14 @@ public final class FilmService {
                 ? Optional.of(check(made.file(), planning, remarks))
                 : Optional.empty();
         return new FilmResult(
-                made, before.isPresent(), planning.plan(), place.sessions(), planning.sentences(), remarks, check);
+                made,
+                before.isPresent(),
+                planning.plan(),
+                place.sessions(),
+                HeardTake.lines(planning.heard(), place.sessions()),
+                planning.sentences(),
+                remarks,
+                check);
     }
 
     /** Where the clips are kept: with the session, if it can be written. */
@@ -146,6 +153,9 @@ public final class FilmService {
         }
         if (request.draft()) {
             return;
+        }
+        if (planning.lost().isPresent()) {
+            throw planning.lost().get();
         }
         if (!planning.filmed()) {
             throw new ProblemException(

@@ -35,6 +35,7 @@ public final class FilmText {
                 result.made().loudness().integrated(),
                 result.made().loudness().truePeak(),
                 result.made().held() ? ", loud peaks held down" : ""));
+        lines.addAll(result.heard());
         if (!result.plan().missing().isEmpty()) {
             lines.add("A card stands for " + Text.lines(result.plan().missing()) + ": nothing to use yet");
         }

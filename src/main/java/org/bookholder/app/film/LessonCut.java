@@ -15,7 +15,6 @@ import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.CutRules;
 import org.bookholder.cutlist.Gap;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.FilmPlanner.Piece;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
@@ -31,8 +30,9 @@ import org.jspecify.annotations.Nullable;
  * @param pieces clips and gaps in the lesson's order, with the lesson's own line numbers
  * @param marked lines that are used though they were not read clean
  * @param passedOver lines that were read just as well in a later session, with which no camera's file was matched
+ * @param instead lines of which another reading is used, as no camera's file shows the better one any more
  */
-record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver) {
+record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver, List<Instead> instead) {
     /** At 130 words a minute, between a slow and a quick reader (common practice). */
     private static final double SECONDS_A_WORD = 60 / 130.0;
 
@@ -54,6 +54,7 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
         pieces = List.copyOf(pieces);
         marked = List.copyOf(marked);
         passedOver = List.copyOf(passedOver);
+        instead = List.copyOf(instead);
     }
 
     /** How long the film will be, about. */
@@ -66,13 +67,13 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
      *
      * @param script the lesson; a session's lines count as its lines where they have the same text
      * @param sessions its sessions, the oldest first, at least one
-     * @param sources what recorded each
+     * @param found what recorded each
      * @param leaveOut lines that are to leave no trace
      */
     static LessonCut of(
             Script script,
             List<StoredSession> sessions,
-            List<FilmPlanner.Sources> sources,
+            List<FilmFootage.Found> found,
             CutRules rules,
             Set<Integer> leaveOut,
             Interruption stop)
@@ -80,12 +81,11 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
         List<Map<Integer, Integer>> numbers = sessions.stream()
                 .map(kept -> LessonLines.numbers(kept.state().script(), script))
                 .toList();
-        List<ChosenReadings.Reading> readings = new ArrayList<>();
-        for (int i = 0; i < sessions.size(); i++) {
-            boolean filmed = !sources.get(i).cameras().isEmpty();
-            readings.add(new ChosenReadings.Reading(sessions.get(i).state(), numbers.get(i), filmed));
-        }
+        List<ChosenReadings.Reading> readings = readings(sessions, numbers, found);
         ChosenReadings best = ChosenReadings.of(readings, rules);
+        List<Instead> instead = Instead.of(readings, found, best, rules).stream()
+                .filter(line -> !leaveOut.contains(line.line()))
+                .toList();
         Map<Integer, Integer> chosen = new HashMap<>(best.sessions());
         leaveOut.forEach(line -> chosen.put(line, NOWHERE));
         Map<Integer, Piece> byLine = new HashMap<>();
@@ -98,17 +98,19 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
                             kept.state(),
                             rules,
                             stop.over(kept.sound()),
-                            line -> isFrom(session, own.get(line), chosen))
+                            line -> isFrom(session, own.get(line), chosen),
+                            found.get(session)::hides)
                     .items()) {
                 CutItem there = renumbered(item, own);
-                byLine.put(there.firstLine(), new Piece(there, sources.get(i), i));
+                byLine.put(there.firstLine(), new Piece(there, found.get(i).sources(), i));
                 item.clip().ifPresent(clip -> marked.addAll(marked(kept, clip, own)));
             }
         }
         int last = sessions.size() - 1;
         for (ScriptLine line : script.lines()) {
             if (!chosen.containsKey(line.number())) {
-                byLine.put(line.number(), new Piece(unread(line), sources.get(last), last));
+                byLine.put(
+                        line.number(), new Piece(unread(line), found.get(last).sources(), last));
             }
         }
         List<Piece> pieces = script.lines().stream()
@@ -120,7 +122,20 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
                 marked,
                 best.passedOver().stream()
                         .filter(line -> !leaveOut.contains(line))
-                        .toList());
+                        .filter(line -> instead.stream().noneMatch(other -> other.line() == line))
+                        .toList(),
+                instead);
+    }
+
+    private static List<ChosenReadings.Reading> readings(
+            List<StoredSession> sessions, List<Map<Integer, Integer>> numbers, List<FilmFootage.Found> found) {
+        List<ChosenReadings.Reading> readings = new ArrayList<>();
+        for (int i = 0; i < sessions.size(); i++) {
+            FilmFootage.Found files = found.get(i);
+            boolean filmed = !files.sources().cameras().isEmpty();
+            readings.add(new ChosenReadings.Reading(sessions.get(i).state(), numbers.get(i), filmed, files::hides));
+        }
+        return readings;
     }
 
     /** A line that is new since the lesson was read, with about the time that it takes to say. */

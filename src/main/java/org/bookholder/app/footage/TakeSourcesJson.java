@@ -21,8 +21,11 @@ public final class TakeSourcesJson {
             ObjectNode node = all.addObject();
             node.put("take", take.take().number());
             node.put("seconds", take.take().end().since(take.take().start()).seconds());
-            put(node.putObject("picture"), take.pictures(), TakeSourcesText.picture(take), Source::name);
+            ObjectNode picture = node.putObject("picture");
+            put(picture, take.pictures(), TakeSourcesText.picture(take), Source::name);
+            take.picture().ifPresent(missed -> picture.put("missed", missed.wanted()));
             ObjectNode sound = node.putObject("sound");
+            take.sound().ifPresent(missed -> sound.put("missed", missed.wanted()));
             put(sound, take.sounds(), TakeSourcesText.sound(take), SourceChoices::value);
             take.sounds().stream()
                     .findFirst()

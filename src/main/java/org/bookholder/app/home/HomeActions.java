@@ -76,7 +76,7 @@ final class HomeActions {
         } catch (JsonProcessingException e) {
             return Optional.of("this is not JSON");
         } catch (ProblemException e) {
-            return Optional.of(e.what() + "; " + e.remedy());
+            return Optional.of(e.told());
         }
     }
 

@@ -116,7 +116,8 @@ final class ScriptRoom {
 
     private ObjectNode open(Entry entry) throws ProblemException {
         said = habits.known(entry.file());
-        return shown(texts.read(entry.file()), look(() -> ScriptInspection.of(entry.file(), words), said));
+        return shown(
+                texts.read(entry.file()), look(entry.file(), () -> ScriptInspection.of(entry.file(), words), said));
     }
 
     /** Chooses for the whole course how something is said, and shows the text with it. */
@@ -139,12 +140,13 @@ final class ScriptRoom {
     }
 
     private ObjectNode look(Path file, String text) {
-        return look(() -> ScriptInspection.of(text, file.toString(), words), said);
+        return look(file, () -> ScriptInspection.of(text, file.toString(), words), said);
     }
 
     /** How a document that was dropped will be read; or what must be mended first. */
     ObjectNode look(Path file, Offered offered) {
         return look(
+                file,
                 () -> ScriptInspection.of(offered.lesson().text(), file.toString(), words)
                         .alsoLeavingOut(offered.document().leftOut()),
                 CourseHabits.Known.NOTHING);
@@ -156,7 +158,7 @@ final class ScriptRoom {
         ScriptInspection find() throws ProblemException;
     }
 
-    private ObjectNode look(Inspection inspection, CourseHabits.Known said) {
+    private ObjectNode look(Path file, Inspection inspection, CourseHabits.Known said) {
         try {
             ScriptInspection found =
                     inspection.find().said(said).aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
@@ -170,10 +172,10 @@ final class ScriptRoom {
                             json.put("own seconds", Math.round(found.script().spokenWords() * 60 / own)));
             return json;
         } catch (ProblemException e) {
-            String where = e.where();
-            String line = where.substring(where.lastIndexOf(':') + 1);
+            boolean own = e.where().startsWith(file.toString());
+            String line = own ? e.where().substring(e.where().lastIndexOf(':') + 1) : "";
             return NODES.objectNode()
-                    .put("wrong", e.what())
+                    .put("wrong", own ? e.what() : e.named())
                     .put("remedy", e.remedy())
                     .put("source", line.matches("\\d{1,7}") ? Integer.parseInt(line) : 0);
         }

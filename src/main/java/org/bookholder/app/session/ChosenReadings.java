@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.bookholder.course.Text;
 import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.CutRules;
@@ -43,8 +44,25 @@ public record ChosenReadings(Map<Integer, Integer> sessions, List<Integer> passe
      * @param state what became of it
      * @param numbers from its line numbers to the lesson's
      * @param filmed whether a camera's file was matched with it
+     * @param hidden whether an attempt is not seen although one was, as that file cannot be used now
      */
-    public record Reading(SessionState state, Map<Integer, Integer> numbers, boolean filmed) {}
+    public record Reading(
+            SessionState state, Map<Integer, Integer> numbers, boolean filmed, Predicate<Attempt> hidden) {
+        /** One whose files are all there. */
+        public Reading(SessionState state, Map<Integer, Integer> numbers, boolean filmed) {
+            this(state, numbers, filmed, attempt -> false);
+        }
+
+        /** The attempt of a line that is used, if there is one. */
+        public Optional<Attempt> chosen(LineNotes notes, CutRules rules) {
+            return CutPlanner.chosen(notes, rules, hidden);
+        }
+
+        /** What somebody chose stays, seen or not. */
+        private boolean filmed(LineNotes notes, Attempt use) {
+            return filmed && (notes.kept() || !hidden.test(use));
+        }
+    }
 
     /**
      * Chooses.
@@ -56,19 +74,19 @@ public record ChosenReadings(Map<Integer, Integer> sessions, List<Integer> passe
         Map<Integer, Integer> merits = new HashMap<>();
         Set<Integer> passedOver = new TreeSet<>();
         for (int i = 0; i < readings.size(); i++) {
-            boolean filmed = readings.get(i).filmed();
-            for (LineNotes notes : readings.get(i).state().lines().all()) {
-                Integer line = readings.get(i).numbers().get(notes.line());
+            Reading reading = readings.get(i);
+            for (LineNotes notes : reading.state().lines().all()) {
+                Integer line = reading.numbers().get(notes.line());
                 if (line == null) {
                     continue;
                 }
-                int merit = merit(notes, filmed, rules);
+                int merit = merit(notes, reading, rules);
                 int best = merits.getOrDefault(line, 0);
                 if (merit >= best) {
                     merits.put(line, merit);
                     chosen.put(line, i);
                     passedOver.remove(line);
-                } else if (merit + FILMED == best && merit >= WHOLE && !filmed) {
+                } else if (merit + FILMED == best && merit >= WHOLE && !reading.filmed()) {
                     passedOver.add(line);
                 }
             }
@@ -80,13 +98,13 @@ public record ChosenReadings(Map<Integer, Integer> sessions, List<Integer> passe
      * A clean reading goes before one that is not, or that somebody wants recorded again, filmed or not: the camera's file may still be
      * matched.
      */
-    private static int merit(LineNotes notes, boolean filmed, CutRules rules) {
-        Optional<Attempt> use = CutPlanner.chosen(notes, rules);
+    private static int merit(LineNotes notes, Reading reading, CutRules rules) {
+        Optional<Attempt> use = reading.chosen(notes, rules);
         if (use.isEmpty()) {
             return notes.attempts().isEmpty() ? 0 : TRIED;
         }
         boolean clean = notes.kept() || (use.get().outcome() == Outcome.CLEAN && !notes.pickup());
-        return (clean ? CLEAN : WHOLE) + (filmed ? FILMED : 0);
+        return (clean ? CLEAN : WHOLE) + (reading.filmed(notes, use.get()) ? FILMED : 0);
     }
 
     /** What is to be said of lines that were passed over, one sentence; empty if there are none. */

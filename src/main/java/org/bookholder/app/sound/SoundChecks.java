@@ -120,7 +120,7 @@ public final class SoundChecks implements Stage {
                     Optional.of(here.clock().instant()),
                     ""));
         } catch (ProblemException e) {
-            failed(e.what() + "; " + e.remedy());
+            failed(e.told());
         } catch (OperationInterrupted e) {
             status.set(Status.NOTHING);
         } catch (RuntimeException e) {

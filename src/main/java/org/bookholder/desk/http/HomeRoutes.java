@@ -160,7 +160,7 @@ final class HomeRoutes {
         try {
             PlainResponses.json(response, callback, answer.json());
         } catch (ProblemException e) {
-            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, e.what() + "; " + e.remedy());
+            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, e.told());
         }
     }
 

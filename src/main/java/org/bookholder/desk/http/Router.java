@@ -111,7 +111,7 @@ final class Router extends Handler.Abstract {
         }
 
         void refuse(ProblemException why) {
-            answer(HttpStatus.CONFLICT_409, String.valueOf(why.getMessage()));
+            answer(HttpStatus.CONFLICT_409, why.told());
         }
 
         void nothingHere() {

@@ -311,7 +311,7 @@ final class FilmServiceTest {
         FilmedReading.match(session, card, BEFORE, 0);
         byte[] whole = Files.readAllBytes(card);
         Files.write(card, Arrays.copyOf(whole, whole.length / 2));
-        assertRefused("CAM3.MTS: was ");
+        assertRefused("CAM3.MTS was ");
     }
 
     @Test

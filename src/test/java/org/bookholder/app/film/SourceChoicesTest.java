@@ -3,6 +3,7 @@ package org.bookholder.app.film;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -101,6 +102,13 @@ final class SourceChoicesTest {
                                 .matches(
                                         "sound: ZOOM0001\\.WAV, channel 3, because the camera's own is 1[3-7] dB noisier"));
         FilmResult film = film();
+        assertThat(FilmText.of(film))
+                .anyMatch(line -> line.matches("Sound of take 1: ZOOM0001\\.WAV, channel 3, because .*"));
+        assertThat(new ObjectMapper()
+                        .readTree(FilmJson.of(film))
+                        .at("/sound/takes/0")
+                        .asText())
+                .startsWith("Sound of take 1: ZOOM0001.WAV, channel 3, because");
         assertHeard(film, "ZOOM0001.WAV", "3", inThird, inFirst);
 
         choices.choose(session, new Wish(List.of(), Optional.empty(), Optional.of("C0001.MP4")));
@@ -156,10 +164,11 @@ final class SourceChoicesTest {
         assertThat(said()).contains("sound: ZOOM0009.WAV, channel 4, as you chose");
         Files.delete(card);
         assertThat(said())
-                .anyMatch(line -> line.startsWith("sound: ZOOM0001.WAV, channel 3"))
+                .contains(
+                        "sound: ZOOM0001.WAV, channel 3, instead of ZOOM0009.WAV:4, which you chose and which is gone")
                 .contains(
                         "the sound you chose, ZOOM0009.WAV:4, is not where it was matched: put it back, or match it where"
-                                + " it is now; meanwhile the sound is chosen for you");
+                                + " it is now; meanwhile ZOOM0001.WAV, channel 3 is used");
         assertThat(film().remarks())
                 .anyMatch(remark -> remark.contains("ZOOM0009.WAV is not where it was matched any more"));
     }

@@ -133,7 +133,7 @@ final class RoomRefusalsTest {
     void onlyAFolderIsShown() {
         Path file = course.resolve("lesson.md");
         assertThat(actions().act("{\"do\":\"show\",\"folder\":\"" + file + "\"}"))
-                .contains("this is no folder; choose the folder that it lies in");
+                .contains("lesson.md: this is no folder; choose the folder that it lies in");
         assertThat(actions().act("{\"do\":\"show\",\"folder\":\"" + course + "\"}"))
                 .isEmpty();
         assertThat(equipment.shown()).containsExactly(course);

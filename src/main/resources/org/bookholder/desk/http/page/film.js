@@ -99,6 +99,7 @@ function build() {
         el('label', { for: 'film-place', class: 'label' }, 'Of'),
         el('select', { id: 'film-place', onchange: (event) => { another(event.target.value); load(); } }),
         el('p', { id: 'film-standing', class: 'small' }),
+        el('p', { id: 'film-lost', class: 'wrong' }),
         el('details', {}, el('summary', {}, 'More choices'),
           tick('film-title', 'Begin with a card that says the title', () => load()),
           tick('film-cameras', 'Change the camera at joins, where several show a line', () => load()),
@@ -124,7 +125,7 @@ function build() {
 const tick = (id, text, onchange) => el('label', { class: 'switch', for: id }, el('input', { type: 'checkbox', id, onchange }), text);
 
 const ACTS = [
-  { id: 'final', key: 'G', name: 'Make the film', main: true, run: () => make(true), can: () => board.filmed && board.missing.length === 0 },
+  { id: 'final', key: 'G', name: 'Make the film', main: true, run: () => make(true), can: () => !whyNot() },
   { id: 'draft', key: 'M', name: 'Make a draft', run: () => make(false) },
   { id: 'hear', key: 'Space', name: 'Hear it', run: () => hearLine() },
   { id: 'attempt', key: 'A', name: 'Other attempt', run: () => otherAttempt(), can: (line) => line.attempts.length > (line.used ? 1 : 0) },
@@ -261,11 +262,25 @@ function choose(number) {
   if (at !== undefined && board.draft?.fresh && video.paused && video.src) video.currentTime = at;
 }
 
+// What a line is heard from: the file, its channel, and why.
+function heard({ session, used }) {
+  const of = board.heard.filter((each) => each.session === session && each.take === used.take);
+  return (of.length > 1 ? of.find(({ file }) => file === used.sound) : of[0])?.said ?? (used.sound || 'none');
+}
+
+// Why no finished film can be made now; empty if one can.
+function whyNot() {
+  if (board.lost) return board.lost;
+  if (!board.filmed) return 'Match a camera\u2019s file first';
+  return board.missing.length ? `Nothing to use for ${counted(board.missing)}` : '';
+}
+
 function show() {
   current = Math.max(1, Math.min(current, board.lines.length));
   const missing = board.missing.length;
   put('film-standing', [short(board.seconds), count(board.joins, 'join'), `sound: ${board.sound}`, board.format,
     missing ? `${count(missing, 'line')} without anything to use` : '', ...board.remarks].filter(Boolean).join(' · '));
+  put('film-lost', board.lost ?? '');
   const list = byId('film-lines');
   list.replaceChildren(...entries(board, current, (number) => { choose(number); list.focus(); hear(null); hearLine(); }));
   list.setAttribute('aria-activedescendant', `film-line-${current}`);
@@ -276,9 +291,9 @@ function show() {
   byId('film-leave').replaceChildren(line.out ? 'Put the line back' : 'Leave the line out', ' ', el('kbd', {}, 'X'));
   byId('film-camera').hidden = !board.lines.some(({ cameras }) => cameras.length > 1);
   byId('film-sound').hidden = !board.lines.some(({ sounds }) => sounds.length > 1);
-  put('film-files', line.used ? `Picture: ${line.used.camera ?? 'none'}. Sound: ${line.used.sound || 'none'}.` : '');
+  put('film-files', line.used ? `Picture: ${line.used.camera ?? 'none'}. Sound: ${heard(line)}.` : '');
   byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
-  byId('film-final').title = !board.filmed ? 'Match a camera\u2019s file first' : missing ? `Nothing to use for ${counted(board.missing)}` : '';
+  byId('film-final').title = whyNot();
   showDraft(board, place);
   showWave(byId('film-wave'), board, line, (edge, at) => ask({ do: 'cut', edge, at, line: line.line }));
 }

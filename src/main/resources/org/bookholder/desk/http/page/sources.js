@@ -50,20 +50,20 @@ function ofAll(all) {
   const every = (what) => [...new Map(all.flatMap((take) => take[what]).map((choice) => [choice.value, choice])).values()];
   const same = (what) => (all.every((take) => take[what].value === all[0][what].value) ? all[0][what].value : 'mixed');
   return el('li', {}, el('h4', {}, 'All takes'),
-    chooser(0, 'picture', 'Picture', every('pictures'), same('picture'), ''),
-    chooser(0, 'sound', 'Sound', every('sounds'), same('sound'), ''));
+    chooser(0, 'picture', 'Picture', every('pictures'), same('picture'), {}),
+    chooser(0, 'sound', 'Sound', every('sounds'), same('sound'), {}));
 }
 
 const one = (take) => el('li', {}, el('h4', {}, `Take ${take.take}, ${take.seconds.toFixed(0)} s`),
-  chooser(take.take, 'picture', 'Picture', take.pictures, take.picture.value, take.picture.said),
-  chooser(take.take, 'sound', 'Sound', take.sounds, take.sound.value, take.sound.said),
+  chooser(take.take, 'picture', 'Picture', take.pictures, take.picture.value, take.picture),
+  chooser(take.take, 'sound', 'Sound', take.sounds, take.sound.value, take.sound),
   ...take.remarks.map((remark) => el('p', { class: 'small look' }, remark)));
 
-function chooser(take, what, label, choices, now, said) {
+function chooser(take, what, label, choices, now, { said = '', missed }) {
   const id = `source-${take}-${what}`;
   const select = el('select', { id, 'aria-label': `${label} of ${take ? `take ${take}` : 'all takes'}`, 'aria-describedby': `${id}-why`, 'data-now': now,
     onchange: (event) => ask({ do: 'choose', take, [what]: event.target.value }) },
-  now === 'mixed' ? new Option('not the same for all', 'mixed') : '', new Option('chosen for you', 'auto'), ...choices.map(({ value, words }) => new Option(words, value)));
+  now === 'mixed' ? new Option('not the same for all', 'mixed') : '', new Option(missed ? `${missed} can\u2019t be used, so it\u2019s chosen for you` : 'chosen for you', 'auto'), ...choices.map(({ value, words }) => new Option(words, value)));
   select.value = now;
   return el('p', { class: 'source' }, el('label', { for: id, class: 'label' }, label), select, el('span', { id: `${id}-why`, class: 'small' }, said));
 }
