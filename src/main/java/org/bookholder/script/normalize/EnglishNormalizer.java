@@ -34,6 +34,7 @@ final class EnglishNormalizer implements TextNormalizer {
     private final List<NormalizationRule> numeralRules;
     private final List<NormalizationRule> nameRules;
     private final BracketRule brackets;
+    private final FormulaRule formulae;
     private final DateRule dates;
     private final AbbreviationRule abbreviations;
     private final ChunkRule chunks;
@@ -66,6 +67,7 @@ final class EnglishNormalizer implements TextNormalizer {
                 quantities,
                 number);
         ShortcutRule shortcuts = new ShortcutRule(numbers);
+        this.formulae = new FormulaRule(new LatexWords(numbers, fractions));
         this.brackets = new BracketRule(numbers, shortcuts);
         this.nameRules = List.of(
                 new NamedRangeRule(),
@@ -82,6 +84,10 @@ final class EnglishNormalizer implements TextNormalizer {
         SpokenSpan inBrackets = brackets.at(text, from, to);
         if (inBrackets != null) {
             return inBrackets;
+        }
+        SpokenSpan formula = text.charAt(from) == '$' ? formulae.at(text, from, to) : null;
+        if (formula != null) {
+            return formula;
         }
         int wordEnd = wordEnd(text, from, chunkEnd);
         if (isPlainWord(text, from, wordEnd)) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.model.ScriptSettings.LineBreaks;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.normalize.Latex;
 
 /** Divides a source line into its sentences, each with its words. Not thread-safe. */
 final class LineSentences {
@@ -47,5 +48,22 @@ final class LineSentences {
             }
         }
         return found;
+    }
+
+    /** The formulae of a line that have no spoken form, by rule or by their author. */
+    List<String> unsaidFormulae(MarkedSourceLine line) {
+        String text = line.text();
+        List<String> unsaid = new ArrayList<>();
+        for (int at = text.indexOf('$'); at >= 0; at = text.indexOf('$', at + 1)) {
+            int end = Latex.end(text, at);
+            if (end > 0) {
+                String formula = text.substring(at, end);
+                if (line.said(at, end) == null && !line.isInsideSaid(at) && !splitter.says(formula)) {
+                    unsaid.add(formula);
+                }
+                at = end - 1;
+            }
+        }
+        return unsaid;
     }
 }

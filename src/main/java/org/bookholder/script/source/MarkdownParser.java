@@ -5,7 +5,7 @@ import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
-/** Makes parsers of CommonMark with tables and spoken forms, which know where in the file each part stands. */
+/** Makes parsers of CommonMark with tables, spoken forms and formulae, which know where in the file each part stands. */
 final class MarkdownParser {
     private MarkdownParser() {}
 
@@ -15,6 +15,7 @@ final class MarkdownParser {
                 .maxOpenBlockParsers(ScriptLimits.DEEPEST)
                 .maxInlineNesting(ScriptLimits.DEEPEST)
                 .linkProcessor(SpokenFormNode.processor())
+                .customInlineContentParserFactory(new FormulaParser.Factory())
                 .extensions(List.of(TablesExtension.create()))
                 .build();
     }

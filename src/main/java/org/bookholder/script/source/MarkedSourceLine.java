@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.bookholder.script.model.ScriptWord.Emphasis;
+import org.bookholder.script.normalize.Latex;
 import org.bookholder.script.normalize.Typography;
 import org.jspecify.annotations.Nullable;
 
@@ -226,6 +227,18 @@ final class MarkedSourceLine {
             return c == '\u00ad' || c == '\u2060' || c < ' ' || c == '\u007f';
         }
 
+        /** A formula is whole, like code. */
+        private void addFormulae() {
+            String all = text.toString();
+            for (int at = all.indexOf('$'); at >= 0; at = all.indexOf('$', at + 1)) {
+                int end = Latex.end(all, at);
+                if (end > 0) {
+                    code.add(new Range(at, end));
+                    at = end - 1;
+                }
+            }
+        }
+
         boolean isBlank() {
             return text.toString().isBlank() && dropped.isEmpty();
         }
@@ -236,6 +249,7 @@ final class MarkedSourceLine {
                 length--;
             }
             int whole = length;
+            addFormulae();
             return new MarkedSourceLine(
                     text.substring(0, length),
                     List.copyOf(emphasis.subList(0, length)),

@@ -25,6 +25,9 @@ final class ScriptBuilder {
     static final String EMPTY = "the script is empty";
     static final String ONLY_OUTLINE = "nothing in the script is spoken, it holds only headings and directions";
 
+    private static final String UNSAID =
+            "a formula that is shown but not listened for; write how you say it: [$...$](say:...)";
+
     private static final int MOST_LINES_OF_A_REMARK = 8;
 
     private final String source;
@@ -188,7 +191,9 @@ final class ScriptBuilder {
         }
         facts.place(added, lines);
         covers.settle(source.number(), added, this::words);
-        if (added.isEmpty() && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
+        List<String> unsaid = divided.unsaidFormulae(text);
+        unsaid.forEach(formula -> leaveOut(formula, UNSAID, source.number()));
+        if (added.isEmpty() && (!unsaid.isEmpty() || text.text().codePoints().anyMatch(c -> c > 0x2fff))) {
             addDirection(text.text(), source.number(), false);
         } else if (added.isEmpty()) {
             leaveOut(text.text(), "it has nothing to say", source.number());

@@ -10,6 +10,7 @@ import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFSDT;
 import org.bookholder.script.model.LeftOut;
 import org.jspecify.annotations.Nullable;
+import org.bookholder.script.normalize.Latex;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
@@ -101,18 +102,23 @@ final class WordParagraph {
     }
 
     /**
-     * The text with a backslash before everything that CommonMark would read as mark-up, except spoken forms and ageing
-     * facts.
+     * The text with a backslash before everything that CommonMark would read as mark-up, except spoken forms, ageing
+     * facts and formulae.
      */
     static String escaped(String plain) {
         String even = plain.replace("\r", "").replace('\t', ' ').replace('\u000b', '\n');
         StringBuilder escaped = new StringBuilder();
         Matcher ours = OURS.matcher(even);
         int at = 0;
-        while (ours.find()) {
-            escaped.append(SPECIAL.matcher(even.substring(at, ours.start())).replaceAll("\\\\$0"));
-            escaped.append(ours.group());
-            at = ours.end();
+        for (int i = 0; i < even.length(); i = Math.max(i + 1, at)) {
+            int end = even.charAt(i) == '$'
+                    ? Latex.end(even, i)
+                    : ours.region(i, even.length()).lookingAt() ? ours.end() : -1;
+            if (end > i) {
+                escaped.append(SPECIAL.matcher(even.substring(at, i)).replaceAll("\\\\$0"));
+                escaped.append(even, i, end);
+                at = end;
+            }
         }
         escaped.append(SPECIAL.matcher(even.substring(at)).replaceAll("\\\\$0"));
         return UNDERLINE.matcher(escaped).replaceAll("\\\\");
