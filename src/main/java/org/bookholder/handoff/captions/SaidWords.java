@@ -11,7 +11,8 @@ import org.bookholder.timing.StreamTime;
 
 /**
  * The words of an attempt as they were said, in the script's spelling: a swapped word is replaced by what was heard, a
- * dropped one left out, an added one put in. Someone who cannot hear the film must read what is said in it.
+ * dropped one left out, an added one put in, and a list's bullet or number left out unless it was read. Someone who cannot
+ * hear the film must read what is said in it.
  */
 public final class SaidWords {
     /** Marks that end or divide a sentence; they stay when their word was not said. */
@@ -98,20 +99,21 @@ public final class SaidWords {
     /** What was said, with the punctuation and the capital letter of the word that was written. */
     private static String swapped(ScriptWord word, String said) {
         if (said.isBlank()) {
-            return word.written();
+            return word.unmarked();
         }
-        String plain = word.plain();
-        int at = word.written().indexOf(plain);
+        ScriptWord bare = bare(word);
+        String plain = bare.plain();
+        int at = bare.written().indexOf(plain);
         if (at < 0) {
             return said.strip();
         }
-        String before = word.written().substring(0, at);
-        return before + said.strip() + word.written().substring(at + plain.length());
+        String before = bare.written().substring(0, at);
+        return before + said.strip() + bare.written().substring(at + plain.length());
     }
 
     /** The words, the first with a capital letter if the line is written with one. */
     private List<TimedWord> begun(List<ScriptWord> words) {
-        if (!said.isEmpty() && startsBig(words.get(0).plain())) {
+        if (!said.isEmpty() && startsBig(bare(words.get(0)).plain())) {
             TimedWord first = said.get(0);
             int at = 0;
             while (at < first.text().length() - 1
@@ -142,7 +144,7 @@ public final class SaidWords {
                 continue;
             }
             timed.addAll(shared(written(words.subList(done, heard.word() - 1)), at, heard.start()));
-            timed.add(new TimedWord(words.get(heard.word() - 1).written(), heard.start(), heard.end()));
+            timed.add(new TimedWord(shown(words.get(heard.word() - 1), heard.said()), heard.start(), heard.end()));
             done = heard.word();
             at = heard.end();
         }
@@ -153,7 +155,15 @@ public final class SaidWords {
     }
 
     private static List<String> written(List<ScriptWord> words) {
-        return words.stream().map(ScriptWord::written).toList();
+        return words.stream().map(ScriptWord::unmarked).toList();
+    }
+
+    private static String shown(ScriptWord word, String said) {
+        return word.isNumberIn(said) ? word.written() : word.unmarked();
+    }
+
+    private static ScriptWord bare(ScriptWord word) {
+        return new ScriptWord(word.unmarked(), word.spoken(), word.emphasis());
     }
 
     static List<TimedWord> shared(List<String> words, StreamTime from, StreamTime to) {

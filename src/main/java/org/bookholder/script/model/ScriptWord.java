@@ -20,6 +20,9 @@ public record ScriptWord(String written, List<List<String>> spoken, Emphasis emp
     private static final Pattern BACK = Pattern.compile("[^\\p{L}\\p{M}\\p{N}%°$£€¥+#]+$");
     private static final Pattern DOTTED = Pattern.compile("(?:^|\\s)(?:\\p{L}\\.){1,9}\\p{L}$");
 
+    /** The bullet or number of a list's item before its first word. */
+    private static final Pattern LIST_MARK = Pattern.compile("^(?:•|\\d{1,9}[.)]) (?=\\S)");
+
     /** How the author stressed a word. */
     public enum Emphasis {
         /** Not stressed. */
@@ -50,6 +53,21 @@ public record ScriptWord(String written, List<List<String>> spoken, Emphasis emp
                         .equals(plain().toLowerCase(Locale.ROOT)
                                 .replace('\u2019', '\'')
                                 .replace('-', ' '));
+    }
+
+    /** The written form without the bullet or number that stands before it because it begins an item of a list. */
+    public String unmarked() {
+        return LIST_MARK.matcher(written).replaceFirst("");
+    }
+
+    /**
+     * Whether the number before an item of a list was read.
+     *
+     * @param said the form in which the word was heard, words separated by single spaces; empty if that is not known
+     */
+    public boolean isNumberIn(String said) {
+        return !unmarked().equals(written)
+                && spoken.stream().anyMatch(form -> said.endsWith(" " + String.join(" ", form)));
     }
 
     /** The written form without the punctuation around it; the stops of "U.S." and "e.g." stay. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -39,7 +40,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Extracts the lines and directions from CommonMark text. */
 final class MarkdownSource extends AbstractVisitor {
-    private static final Pattern BREAK = Pattern.compile("(?i)<br\\s*/?>");
     private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
 
     /** How an address begins; one letter is a disk's. */
@@ -50,7 +50,7 @@ final class MarkdownSource extends AbstractVisitor {
     private static final String MARK_UP = "HTML mark-up is neither read nor shown";
 
     private final ScriptBuilder draft;
-    private final int firstLine;
+    private final IntUnaryOperator places;
     private final boolean titleWanted;
     private final List<String> notes = new ArrayList<>();
     private MarkedSourceLine.Builder line = new MarkedSourceLine.Builder();
@@ -67,33 +67,34 @@ final class MarkdownSource extends AbstractVisitor {
     private int tables;
     private @Nullable ListMark mark;
 
-    private MarkdownSource(ScriptBuilder draft, int firstLine, boolean titleWanted) {
+    private MarkdownSource(ScriptBuilder draft, IntUnaryOperator places, boolean titleWanted) {
         this.draft = draft;
-        this.firstLine = firstLine;
+        this.places = places;
         this.titleWanted = titleWanted;
     }
 
     /**
      * Reads {@code text} into {@code draft}.
      *
-     * @param firstLine line of the file at which the text begins, from 1
+     * @param places for each line of the text, from 0, its line in the file, from 1
      * @param titleWanted whether the first heading should become the title
      */
-    static void read(String text, int firstLine, boolean titleWanted, ScriptBuilder draft) {
-        MarkdownParser.make().parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
+    static void read(String text, IntUnaryOperator places, boolean titleWanted, ScriptBuilder draft) {
+        MarkdownParser.make().parse(text).accept(new MarkdownSource(draft, places, titleWanted));
     }
 
     private int lineOf(Node node) {
+        return lineBehind(node, 0);
+    }
+
+    private int lineBehind(Node node, int further) {
         List<SourceSpan> spans = node.getSourceSpans();
-        if (blockLine > 0) {
-            return blockLine;
-        }
-        return spans.isEmpty() ? sourceLine : spans.get(0).getLineIndex() + firstLine;
+        return blockLine > 0 ? blockLine : spans.isEmpty() ? sourceLine + further : places.applyAsInt(spans.get(0).getLineIndex() + further);
     }
 
     @Override
     public void visit(Heading heading) {
-        String text = plain(heading);
+        String text = MarkdownText.plain(heading);
         if (quotes > 0) {
             draft.direction(text, lineOf(heading));
         } else {
@@ -167,7 +168,7 @@ final class MarkdownSource extends AbstractVisitor {
     }
 
     private void table(MarkdownTable table, int tableLine) {
-        List<List<String>> texts = table.texts(MarkdownSource::plain);
+        List<List<String>> texts = table.texts(MarkdownText::plain);
         SpokenColumns columns = SpokenColumns.of(++tables, texts, tableLine);
         columns.notes().forEach(note -> draft.leaveOut(note.what(), note.why(), note.sourceLine()));
         if (columns.headed()) {
@@ -190,7 +191,7 @@ final class MarkdownSource extends AbstractVisitor {
             visitChildren(cell);
             flush();
         } else {
-            draft.direction(plain(cell), sourceLine);
+            draft.direction(MarkdownText.plain(cell), sourceLine);
         }
     }
 
@@ -245,7 +246,7 @@ final class MarkdownSource extends AbstractVisitor {
         }
         sourceLine = lineOf(paragraph);
         if (quotes > 0) {
-            draft.direction((mark == null ? "" : mark.shown() + " ") + plain(paragraph), sourceLine);
+            draft.direction((mark == null ? "" : mark.shown() + " ") + MarkdownText.plain(paragraph), sourceLine);
             mark = null;
             for (Node child = paragraph.getFirstChild(); child != null; child = child.getNext()) {
                 if (child instanceof Image image) {
@@ -261,6 +262,11 @@ final class MarkdownSource extends AbstractVisitor {
         }
     }
 
+    private void next(Node lineBreak) {
+        flush();
+        sourceLine = lineBehind(lineBreak, 1);
+    }
+
     private void flush() {
         if (!line.isBlank()) {
             draft.line(line.build(), sourceLine, mark);
@@ -273,14 +279,12 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(SoftLineBreak lineBreak) {
-        flush();
-        sourceLine = blockLine > 0 ? blockLine : lineOf(lineBreak) + 1;
+        next(lineBreak);
     }
 
     @Override
     public void visit(HardLineBreak lineBreak) {
-        flush();
-        sourceLine = blockLine > 0 ? blockLine : lineOf(lineBreak) + 1;
+        next(lineBreak);
     }
 
     @Override
@@ -319,7 +323,7 @@ final class MarkdownSource extends AbstractVisitor {
 
     /** What a picture shows, in the author's words; the name of its file if there are none. */
     private static String shown(Image image) {
-        String text = plain(image);
+        String text = MarkdownText.plain(image);
         String address = image.getDestination();
         return text.isBlank() && isFile(image) ? address.substring(address.lastIndexOf('/') + 1) : text;
     }
@@ -339,7 +343,7 @@ final class MarkdownSource extends AbstractVisitor {
     @Override
     public void visit(Link link) {
         if (link.getDestination().startsWith(CHECK)) {
-            draft.fact(plain(link), link.getDestination().substring(CHECK.length()), sourceLine);
+            draft.fact(MarkdownText.plain(link), link.getDestination().substring(CHECK.length()), sourceLine);
         } else {
             draft.leaveOut(link.getDestination(), ADDRESS, sourceLine);
         }
@@ -348,7 +352,7 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(HtmlInline html) {
-        if (BREAK.matcher(html.getLiteral()).matches()) {
+        if (MarkdownText.isBreak(html)) {
             flush();
         } else {
             String note = TAGS.matcher(html.getLiteral()).replaceAll(" ");
@@ -362,7 +366,7 @@ final class MarkdownSource extends AbstractVisitor {
     @Override
     public void visit(CustomNode node) {
         if (node instanceof SpokenFormNode said) {
-            draft.said(line, plain(said), emphasis(said), said.said(), sourceLine);
+            draft.said(line, MarkdownText.plain(said), emphasis(said), said.said(), sourceLine);
         }
     }
 
@@ -375,25 +379,5 @@ final class MarkdownSource extends AbstractVisitor {
         return only instanceof StrongEmphasis
                 ? Emphasis.STRONG
                 : only instanceof org.commonmark.node.Emphasis && emphasis == Emphasis.NONE ? Emphasis.LIGHT : emphasis;
-    }
-
-    /** The text inside {@code node}, without mark-up and on one line. */
-    private static String plain(Node node) {
-        StringBuilder text = new StringBuilder();
-        for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
-            if (child instanceof Text literal) {
-                text.append(literal.getLiteral());
-            } else if (child instanceof Code code) {
-                text.append(code.getLiteral());
-            } else if (child instanceof SoftLineBreak
-                    || child instanceof HardLineBreak
-                    || (child instanceof HtmlInline html
-                            && BREAK.matcher(html.getLiteral()).matches())) {
-                text.append(' ');
-            } else {
-                text.append(plain(child));
-            }
-        }
-        return text.toString();
     }
 }

@@ -49,6 +49,9 @@ final class OpenDocument {
     /** The part of the archive that holds the text. */
     private static final String CONTENT = "content.xml";
 
+    /** No more elements than this are put in for others that are repeated. */
+    private static final int MOST_REPEATED = 20_000;
+
     private OpenDocument() {}
 
     /** The document's text, and what is not in it. */
@@ -79,6 +82,8 @@ final class OpenDocument {
                 cell.attr("rowspan", cell.attr("table:number-rows-spanned"));
                 cell.attr("colspan", cell.attr("table:number-columns-spanned"));
             });
+            repeat(body, "table:table-cell", "table:number-columns-repeated");
+            repeat(body, "table:table-row", "table:number-rows-repeated");
             Set<String> numbered = levels(content, "number");
             Set<String> bulleted = levels(content, "bullet");
             body.getElementsByTag("text:list").stream()
@@ -93,6 +98,25 @@ final class OpenDocument {
                     source,
                     "save it anew without a password, or as .docx, Markdown or plain text",
                     e);
+        }
+    }
+
+    /**
+     * Puts in cells or rows as often as they are said to stand there (OASIS OpenDocument 1.3, part 3,
+     * table:number-columns-repeated): programs write those that follow each other and are alike only once. Empty ones at the
+     * end separate nothing.
+     */
+    private static void repeat(Element body, String name, String attribute) {
+        int added = 0;
+        for (Element element : body.getElementsByTag(name)) {
+            String written = element.attr(attribute);
+            int times = written.matches("[1-9]\\d{0,5}") ? Math.min(Integer.parseInt(written), WebTable.WIDEST) : 1;
+            boolean needless = element.nextElementSibling() == null && element.text().isBlank();
+            int size = times == 1 || needless ? 0 : element.getAllElements().size();
+            for (int i = 1; i < times && !needless && added + size <= MOST_REPEATED; i++) {
+                element.after(element.clone());
+                added += size;
+            }
         }
     }
 

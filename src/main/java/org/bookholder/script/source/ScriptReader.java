@@ -21,7 +21,7 @@ import org.bookholder.script.model.ScriptElement;
  * plain text if it is written like a title, is the title if
  * the front matter has none and nothing is spoken before it. Other headings, block quotes, images, comments and code
  * blocks are directions, as are remarks in square brackets that are not read as text, lines in round brackets and speakers' names before their
- * lines; {@code speaker} names those whose lines are read, with commas between, and makes directions of the lines of all others. {@code [written](say:spoken)} gives the only
+ * lines. A text that is written in HTML is read as a web page whatever its file is called. {@code speaker} names those whose lines are read, with commas between, and makes directions of the lines of all others. {@code [written](say:spoken)} gives the only
  * spoken form; {@code [written](check:2027-03)} must be checked again from that month or day on.
  */
 public final class ScriptReader {
@@ -81,8 +81,17 @@ public final class ScriptReader {
                 front.settings(),
                 Speakers.in(front.body(), front.speakers()),
                 NoteMarks.in(front.body()));
-        if (format == Format.MARKDOWN) {
-            MarkdownSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
+        if (WebText.isIn(front.body())) {
+            WebText page = WebDocument.page(front.body());
+            draft.leaveOut("HTML", "the text is written in HTML and read as a web page", front.bodyLine());
+            page.document().leftOut().forEach(left -> draft.leaveOut(left.what(), left.why(), front.bodyLine()));
+            MarkdownSource.read(
+                    page.document().text(),
+                    line -> page.line(line) + front.bodyLine() - 1,
+                    front.title() == null,
+                    draft);
+        } else if (format == Format.MARKDOWN) {
+            MarkdownSource.read(front.body(), line -> line + front.bodyLine(), front.title() == null, draft);
         } else {
             PlainTextSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
         }

@@ -13,6 +13,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
+import org.jsoup.parser.Parser;
 
 /**
  * Converts a web page to CommonMark, as word processors export one. It keeps headings, quotes, lists, stress, line
@@ -61,6 +62,11 @@ final class WebDocument {
     private final ListIndent indent = new ListIndent();
     private int lists;
 
+    /** For each line of the text, the line of the page at which its paragraph begins; 0 where that is not known. */
+    private final List<Integer> lines = new ArrayList<>();
+
+    private int begun;
+
     private WebDocument(Map<Integer, Set<Integer>> chosen, List<LeftOut> leftOut) {
         this.chosen = chosen;
         this.leftOut = leftOut;
@@ -75,6 +81,16 @@ final class WebDocument {
         } catch (IOException e) {
             throw new ProblemException("this web page cannot be read", source, "save it anew as UTF-8", e);
         }
+    }
+
+    /** A text in HTML that lies in no file of its own. */
+    static WebText page(String html) {
+        WebDocument document = new WebDocument(Map.of(), new ArrayList<>());
+        document.children(
+                Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true)).body(), "", 0);
+        document.paragraph("");
+        return new WebText(
+                new ConvertedDocument(document.text.toString(), document.leftOut, document.tables), document.lines);
     }
 
     /** The same of an element that holds a whole text; {@code leftOut} is what is known to be left out of it. */
@@ -93,6 +109,7 @@ final class WebDocument {
         }
         for (Node node : parent.childNodes()) {
             if (node instanceof TextNode words) {
+                begin(words, words.getWholeText());
                 inline.append(WordParagraph.escaped(words.text()));
             } else if (node instanceof Element element) {
                 element(element, mark, depth + 1);
@@ -178,6 +195,7 @@ final class WebDocument {
         boolean simple =
                 element.select("br, img, s, del, strike, p, div, li, a").isEmpty() && !content.isBlank();
         if (simple) {
+            begin(element, "");
             boolean spaced = Character.isWhitespace(element.wholeText().charAt(0));
             inline.append(spaced ? " " : "")
                     .append(stress)
@@ -225,10 +243,18 @@ final class WebDocument {
                 indent.end();
             }
             String further = mark.startsWith("> ") ? "> " : spaces + " ".repeat(mark.length());
-            text.append(spaces)
-                    .append(mark)
-                    .append(content.replaceAll("[ \\t]*\\n[ \\t]*", heading ? " " : "\n" + further))
-                    .append("\n\n");
+            String rows = content.replaceAll("[ \\t]*\\n[ \\t]*", heading ? " " : "\n" + further) + "\n\n";
+            text.append(spaces).append(mark).append(rows);
+            rows.chars().filter(c -> c == '\n').forEach(end -> lines.add(begun));
+        }
+    }
+
+    /** Notes where the paragraph that is being collected begins. */
+    private void begin(Node node, String written) {
+        if (inline.toString().isBlank() && node.sourceRange().isTracked()) {
+            String before = written.substring(0, written.length() - written.stripLeading().length());
+            begun = node.sourceRange().start().lineNumber()
+                    + (int) before.chars().filter(c -> c == '\n').count();
         }
     }
 

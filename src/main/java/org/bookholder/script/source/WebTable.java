@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 /** The cells of a table of a web page at their columns: cells that go over several columns or rows push the others aside. */
 final class WebTable {
     /** A cell covers no more columns and rows than this, whatever it says. */
-    private static final int WIDEST = 99;
+    static final int WIDEST = 99;
 
     private static final Pattern BEGIN = Pattern.compile("(?i)<table[\\s>]");
     private static final Pattern END = Pattern.compile("(?i)</table");

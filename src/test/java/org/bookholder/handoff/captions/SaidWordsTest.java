@@ -8,7 +8,11 @@ import java.util.List;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.WordTime;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 
@@ -68,6 +72,28 @@ final class SaidWordsTest {
                 .isEqualTo("Every wheel begins with its hub too.");
         assertThat(said("Every wheel begins with its hub.", swapped(2, "wheel", "")))
                 .isEqualTo("Every wheel begins with its hub.");
+    }
+
+    /** Nobody says a bullet; a number is shown if it was heard. */
+    @Test
+    void theMarkOfAListsItemIsShownOnlyIfItWasRead() throws ProblemException {
+        List<ScriptLine> items = ScriptReader.parse("- Rim tape\n\n2. two jars\n3. Take it\n", "l", Format.MARKDOWN)
+                .lines();
+
+        assertThat(saidItem(items.get(0), "", List.of())).isEqualTo("Rim tape");
+        assertThat(saidItem(items.get(0), "", List.of(swapped(1, "rim", "trim")))).isEqualTo("Trim tape");
+        assertThat(saidItem(items.get(1), "", List.of())).isEqualTo("two jars");
+        assertThat(saidItem(items.get(1), "two", List.of())).isEqualTo("two jars");
+        assertThat(saidItem(items.get(1), "two two", List.of())).isEqualTo("2. two jars");
+        assertThat(saidItem(items.get(1), "number two two", List.of())).isEqualTo("2. two jars");
+        assertThat(saidItem(items.get(2), "take", List.of(swapped(1, "take", "rake")))).isEqualTo("Rake it");
+        assertThat(saidItem(items.get(2), "third take", List.of())).isEqualTo("3. Take it");
+    }
+
+    private static String saidItem(ScriptLine line, String first, List<Deviation> deviations) {
+        Attempt attempt = new Attempt(
+                1, 1, 1, s(1), s(7), true, List.of(new WordTime(1, s(1), s(2), first)), deviations);
+        return new SpokenLine(1, SaidWords.of(line.words(), attempt)).text();
     }
 
     @Test

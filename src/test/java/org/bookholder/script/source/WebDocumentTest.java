@@ -15,6 +15,8 @@ import org.bookholder.script.model.Direction;
 import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Web pages as word processors export them, and ODT documents (OASIS OpenDocument 1.3, part 3). */
 class WebDocumentTest {
@@ -76,6 +78,59 @@ class WebDocumentTest {
         assertThat(shown(document))
                 .containsExactly("Look here.", "Then wait.", "Go on.", "• a lid", "> Jar", "Here it is.");
         assertThat(document.leftOut()).extracting(LeftOut::what).containsExactly("A note.", "Shot | Dialogue");
+    }
+
+    /** Cells that are alike stand once in the file: OASIS OpenDocument 1.3, part 3, table:number-columns-repeated. */
+    @Test
+    void repeatedCellsOfAnOdtTableKeepTheOthersInTheirColumns() throws Exception {
+        byte[] bytes = odt("""
+            <table:table><table:table-row><table:table-cell><text:p>Shot</text:p></table:table-cell>
+            <table:table-cell><text:p>Props</text:p></table:table-cell>
+            <table:table-cell><text:p>Dialogue</text:p></table:table-cell></table:table-row>
+            <table:table-row><table:table-cell table:number-columns-repeated="2"/>
+            <table:table-cell><text:p>Here it is.</text:p></table:table-cell>
+            <table:table-cell table:number-columns-repeated="16000"/></table:table-row>
+            <table:table-row table:number-rows-repeated="2"><table:table-cell table:number-columns-repeated="2"><text:p>Jar</text:p>
+            </table:table-cell><table:table-cell><text:p>Again.</text:p></table:table-cell></table:table-row></table:table>
+            """);
+
+        assertThat(shown(ScriptReader.convert(bytes, "l.odt", Map.of())))
+                .containsExactly("Here it is.", "> Jar", "> Jar", "Again.", "> Jar", "> Jar", "Again.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aTextInHtmlIsReadAsAPageWhateverItsFileIsCalled(Format format) throws Exception {
+        ExplainedScript read = ScriptReader.explain("""
+            ---
+            pace: 120
+            ---
+            <!DOCTYPE html>
+            <html><head><title>Bees</title></head><body>
+            <h1>The dance</h1>
+            <p>Bees <b>dance</b>.</p>
+            <p>
+            They sing.<br>
+            And rest. [beat]</p></body></html>
+            """, "l", format);
+
+        assertThat(read.script().title()).isEqualTo("The dance");
+        assertThat(read.script().elements())
+                .extracting(element -> element.sourceLine() + " " + element.text())
+                .containsExactly("7 Bees dance.", "9 They sing.", "10 And rest.", "10 beat");
+        assertThat(read.leftOut()).extracting(LeftOut::what).containsExactly("HTML");
+    }
+
+    @Test
+    void markdownWithSomeHtmlInItStaysMarkdown() throws Exception {
+        ExplainedScript read = ScriptReader.explain(
+                "<div>A note.</div>\n\nBees *dance*.\n\n<p>Go.</p>\n", "l.md", Format.MARKDOWN);
+
+        assertThat(read.script().elements())
+                .extracting(element -> element.text())
+                .containsExactly("A note.", "Bees dance.", "Go.");
+        assertThat(read.script().lines()).hasSize(1);
+        assertThat(read.leftOut()).extracting(LeftOut::what).doesNotContain("HTML");
     }
 
     @Test
