@@ -83,6 +83,8 @@ final class DateRule implements NormalizationRule {
         m = NormalizationRule.match(MONTH_YEAR, text, from, to);
         if (m != null) {
             SpokenForms year = numbers.year(Integer.parseInt(m.group(2)));
+            boolean things = NormalizationRule.match(THINGS, text, m.end(), text.length()) != null;
+            year = things ? year.besides(numbers.counted(m.group(2)).first(3)) : year;
             return new SpokenSpan(
                     m.end(), SpokenForms.of(MONTHS.get(month(m.group(1)) - 1)).then(year));
         }

@@ -116,7 +116,7 @@ final class NumberRule implements NormalizationRule {
         }
         m = NormalizationRule.match(QUARTER, text, from, to);
         if (m != null) {
-            return new SpokenSpan(m.end(), quarter(m));
+            return quarter(m, text);
         }
         m = NormalizationRule.match(SHORT_YEAR, text, from, to);
         if (m != null) {
@@ -144,10 +144,18 @@ final class NumberRule implements NormalizationRule {
         return numbers.year(first).then(between).then(tail);
     }
 
-    /** "Q2", "Q3 2026", "2Q26". */
-    private SpokenForms quarter(Matcher m) {
+    /** "Q2", "Q3 2026", "2Q26"; behind "Q3" nobody writes a year before 1900, and "Q3 2000 people" may be either. */
+    private SpokenSpan quarter(Matcher m, String text) {
+        boolean things = NormalizationRule.match(THINGS, text, m.end(), text.length()) != null;
+        String number = m.group(2);
+        if (number != null && text.charAt(m.start(2) - 1) == ' ' && !number.matches("19..|20..|" + (things ? "-" : ".."))) {
+            return new SpokenSpan(m.end(1), quarter(m, null, false));
+        }
+        return new SpokenSpan(m.end(), quarter(m, m.group(1) == null ? m.group(4) : number, things));
+    }
+
+    private SpokenForms quarter(Matcher m, @Nullable String year, boolean things) {
         String digit = m.group(1) == null ? m.group(3) : m.group(1);
-        String year = m.group(1) == null ? m.group(4) : m.group(2);
         SpokenForms number = numbers.cardinal(Integer.parseInt(digit)).preferred();
         SpokenForms quarter =
                 numbers.ordinal(Integer.parseInt(digit)).preferred().then("quarter");
@@ -161,7 +169,8 @@ final class NumberRule implements NormalizationRule {
         SpokenForms full = numbers.year(NumberWords.yearOf(year));
         SpokenForms years =
                 year.length() == 2 ? numbers.written(year).preferred().or(full.first(2)) : full;
-        return forms.first(4).then("", "of").then(years);
+        SpokenForms dated = forms.first(4).then("", "of").then(years);
+        return things ? dated.besides(forms.first(4).then(numbers.counted(year).first(3))) : dated;
     }
 
     /** "1e6", "2.5e-3"; the number itself where it is a whole one. */
