@@ -70,11 +70,7 @@ final class EnglishNormalizer implements TextNormalizer {
         this.formulae = new FormulaRule(new LatexWords(numbers, fractions));
         this.brackets = new BracketRule(numbers, shortcuts);
         this.nameRules = List.of(
-                new NamedRangeRule(),
-                shortcuts,
-                new VersionRule(numbers),
-                new RomanRule(numbers),
-                new UnitRule());
+                new NamedRangeRule(), shortcuts, new VersionRule(numbers), new RomanRule(numbers), new UnitRule());
         this.abbreviations = new AbbreviationRule();
         this.chunks = new ChunkRule(numbers, fractions, money, number);
     }

@@ -30,7 +30,8 @@ final class FormulaRule implements NormalizationRule {
             return new SpokenSpan(wordEnd, said.then("th").or(joined(said)));
         }
         return new SpokenSpan(
-                wordEnd, behind.matches("[-\u2013]\\p{L}{1,30}") ? said.then(LetterForms.of(behind.substring(1))) : said);
+                wordEnd,
+                behind.matches("[-\u2013]\\p{L}{1,30}") ? said.then(LetterForms.of(behind.substring(1))) : said);
     }
 
     /** "nth" beside "n th". */

@@ -9,12 +9,12 @@ import java.util.regex.Pattern;
  * what stands between them must not read like a sentence.
  */
 public final class Latex {
-    private static final Pattern BETWEEN =
-            Pattern.compile(
+    private static final Pattern BETWEEN = Pattern.compile(
             "\\$\\$((?:[^$\\\\]|\\\\.){1,300})\\$\\$|\\$(?! )((?:[^$\\\\]|\\\\.){1,300})(?<! )\\$(?![\\d$])");
     private static final Pattern COMMAND = Pattern.compile("\\\\[A-Za-z]{1,30}");
     private static final Pattern FUNCTION = Pattern.compile("\\b(?:sin|cos|tan|log|exp|lim|max|min|mod|gcd|det)\\b");
-    private static final Pattern SENTENCE = Pattern.compile("\\p{L}{4,}|\\p{L}{2,}[,;:]? \\p{L}{2,}|[,;:] \\p{L}{2,}|\\d[,.;]? \\p{L}{2,}");
+    private static final Pattern SENTENCE =
+            Pattern.compile("\\p{L}{4,}|\\p{L}{2,}[,;:]? \\p{L}{2,}|[,;:] \\p{L}{2,}|\\d[,.;]? \\p{L}{2,}");
 
     private Latex() {}
 
@@ -25,7 +25,8 @@ public final class Latex {
         }
         Matcher between = BETWEEN.matcher(text).region(open, text.length()).useTransparentBounds(true);
         return between.lookingAt() && isFormula(between.group(1) == null ? between.group(2) : between.group(1))
-                ? between.end() : -1;
+                ? between.end()
+                : -1;
     }
 
     private static boolean isFormula(String inside) {

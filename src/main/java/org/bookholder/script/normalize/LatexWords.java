@@ -14,10 +14,24 @@ final class LatexWords {
     private static final int MOST_TOKENS = 60;
 
     private static final Set<String> SPACES = Set.of(
-            "\\,", "\\;", "\\:", "\\!", "\\ ", "\\quad", "\\qquad", "\\left", "\\right", "\\big", "\\Big", "\\displaystyle", "\\limits", "~");
+            "\\,",
+            "\\;",
+            "\\:",
+            "\\!",
+            "\\ ",
+            "\\quad",
+            "\\qquad",
+            "\\left",
+            "\\right",
+            "\\big",
+            "\\Big",
+            "\\displaystyle",
+            "\\limits",
+            "~");
     private static final Set<String> FRACTIONS = Set.of("\\frac", "\\dfrac", "\\tfrac");
     private static final Set<String> WORDS = Set.of("\\text", "\\textbf", "\\operatorname");
-    private static final Set<String> LETTERS = Set.of("\\mathrm", "\\mathbf", "\\mathbb", "\\mathcal", "\\boldsymbol", "\\vec");
+    private static final Set<String> LETTERS =
+            Set.of("\\mathrm", "\\mathbf", "\\mathbb", "\\mathcal", "\\boldsymbol", "\\vec");
 
     /** What goes over a range, which stands below and above it. */
     private static final Set<String> OVER = Set.of("\\sum", "\\prod", "\\int", "\\lim");
@@ -127,7 +141,11 @@ final class LatexWords {
             SpokenForms start = SpokenForms.of("the " + name, name);
             return to.isEmpty()
                     ? start.then("over").then(from).then("of")
-                    : start.then("from").then(from.isEmpty() ? SpokenForms.SILENT : from).then("to").then(to).then("of");
+                    : start.then("from")
+                            .then(from.isEmpty() ? SpokenForms.SILENT : from)
+                            .then("to")
+                            .then(to)
+                            .then("of");
         }
 
         /** What stands in braces, or the next token. */
@@ -153,8 +171,11 @@ final class LatexWords {
                 SpokenForms power = Powers.of(minus ? "-" : "", Integer.parseInt(written.replace("-", "")));
                 return written.equals("-1") ? SpokenForms.of("inverse").or(power) : power;
             }
-            SpokenForms forms = SpokenForms.of("to the", "to the power of", "to the power").then(exponent);
-            return written.matches("\\p{L}") ? forms.or(SpokenForms.of("to the").then(exponent).then("th")) : forms;
+            SpokenForms forms =
+                    SpokenForms.of("to the", "to the power of", "to the power").then(exponent);
+            return written.matches("\\p{L}")
+                    ? forms.or(SpokenForms.of("to the").then(exponent).then("th"))
+                    : forms;
         }
 
         private SpokenForms atom(String before) {
@@ -211,7 +232,8 @@ final class LatexWords {
                 return SpokenForms.of("goes to", "approaches", "tends to", "to");
             }
             String accent = LatexSymbols.accent(name);
-            SpokenForms said = accent.isEmpty() ? LatexSymbols.command(name) : argument().then(accent);
+            SpokenForms said =
+                    accent.isEmpty() ? LatexSymbols.command(name) : argument().then(accent);
             if (said.isEmpty()) {
                 throw new UnsayableException();
             }
@@ -222,7 +244,9 @@ final class LatexWords {
             int from = at;
             SpokenForms above = argument();
             SpokenForms below = argument();
-            String written = String.join("", tokens.subList(from, at)).replaceAll("\\}\\{", "/").replaceAll("[{}]", "");
+            String written = String.join("", tokens.subList(from, at))
+                    .replaceAll("\\}\\{", "/")
+                    .replaceAll("[{}]", "");
             SpokenForms over = above.first(6).then("over", "divided by").then(below.first(6));
             SpokenSpan part = written.matches("\\d{1,2}/\\d{1,2}") ? fractions.at(written, 0, written.length()) : null;
             return part == null ? over : part.forms().or(over);
@@ -238,7 +262,8 @@ final class LatexWords {
                         ? SpokenForms.of("the cube root of", "cube root of", "the third root of")
                         : written.matches("\\d{1,2}")
                                 ? SpokenForms.of("the", "")
-                                        .then(numbers.ordinal(Long.parseLong(written)).preferred())
+                                        .then(numbers.ordinal(Long.parseLong(written))
+                                                .preferred())
                                         .then("root of")
                                 : SpokenForms.of("the").then(index.preferred()).then("th root of", "root of");
             }

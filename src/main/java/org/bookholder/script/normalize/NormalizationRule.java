@@ -20,7 +20,8 @@ public interface NormalizationRule {
     Pattern ENDS = Pattern.compile(END);
 
     /** Behind a number: things that it may count, so that it need not be a year. */
-    Pattern THINGS = Pattern.compile("\\s(?!(?:was|is|has|as|us|its|this|sees|shows)\\b)(?:people|men|women|children|\\p{Ll}{2,20}s)\\b");
+    Pattern THINGS = Pattern.compile(
+            "\\s(?!(?:was|is|has|as|us|its|this|sees|shows)\\b)(?:people|men|women|children|\\p{Ll}{2,20}s)\\b");
 
     /** Part of a pattern: what may separate the two ends of a range. */
     String TO = "\\s?[-\\u2013]\\s?";

@@ -148,7 +148,9 @@ final class NumberRule implements NormalizationRule {
     private SpokenSpan quarter(Matcher m, String text) {
         boolean things = NormalizationRule.match(THINGS, text, m.end(), text.length()) != null;
         String number = m.group(2);
-        if (number != null && text.charAt(m.start(2) - 1) == ' ' && !number.matches("19..|20..|" + (things ? "-" : ".."))) {
+        if (number != null
+                && text.charAt(m.start(2) - 1) == ' '
+                && !number.matches("19..|20..|" + (things ? "-" : ".."))) {
             return new SpokenSpan(m.end(1), quarter(m, null, false));
         }
         return new SpokenSpan(m.end(), quarter(m, m.group(1) == null ? m.group(4) : number, things));

@@ -89,7 +89,11 @@ final class MarkdownSource extends AbstractVisitor {
 
     private int lineBehind(Node node, int further) {
         List<SourceSpan> spans = node.getSourceSpans();
-        return blockLine > 0 ? blockLine : spans.isEmpty() ? sourceLine + further : places.applyAsInt(spans.get(0).getLineIndex() + further);
+        return blockLine > 0
+                ? blockLine
+                : spans.isEmpty()
+                        ? sourceLine + further
+                        : places.applyAsInt(spans.get(0).getLineIndex() + further);
     }
 
     @Override

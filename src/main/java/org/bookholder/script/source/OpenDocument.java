@@ -111,7 +111,8 @@ final class OpenDocument {
         for (Element element : body.getElementsByTag(name)) {
             String written = element.attr(attribute);
             int times = written.matches("[1-9]\\d{0,5}") ? Math.min(Integer.parseInt(written), WebTable.WIDEST) : 1;
-            boolean needless = element.nextElementSibling() == null && element.text().isBlank();
+            boolean needless =
+                    element.nextElementSibling() == null && element.text().isBlank();
             int size = times == 1 || needless ? 0 : element.getAllElements().size();
             for (int i = 1; i < times && !needless && added + size <= MOST_REPEATED; i++) {
                 element.after(element.clone());

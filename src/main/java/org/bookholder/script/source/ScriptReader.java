@@ -77,10 +77,7 @@ public final class ScriptReader {
         ScriptLimits.check(text, source);
         FrontMatter front = FrontMatter.split(text, source);
         ScriptBuilder draft = new ScriptBuilder(
-                source,
-                front.settings(),
-                Speakers.in(front.body(), front.speakers()),
-                NoteMarks.in(front.body()));
+                source, front.settings(), Speakers.in(front.body(), front.speakers()), NoteMarks.in(front.body()));
         if (WebText.isIn(front.body())) {
             WebText page = WebDocument.page(front.body());
             draft.leaveOut("HTML", "the text is written in HTML and read as a web page", front.bodyLine());

@@ -87,7 +87,10 @@ final class WebDocument {
     static WebText page(String html) {
         WebDocument document = new WebDocument(Map.of(), new ArrayList<>());
         document.children(
-                Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true)).body(), "", 0);
+                Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true))
+                        .body(),
+                "",
+                0);
         document.paragraph("");
         return new WebText(
                 new ConvertedDocument(document.text.toString(), document.leftOut, document.tables), document.lines);
@@ -252,7 +255,8 @@ final class WebDocument {
     /** Notes where the paragraph that is being collected begins. */
     private void begin(Node node, String written) {
         if (inline.toString().isBlank() && node.sourceRange().isTracked()) {
-            String before = written.substring(0, written.length() - written.stripLeading().length());
+            String before = written.substring(
+                    0, written.length() - written.stripLeading().length());
             begun = node.sourceRange().start().lineNumber()
                     + (int) before.chars().filter(c -> c == '\n').count();
         }

@@ -14,7 +14,8 @@ record WebText(ConvertedDocument document, List<Integer> lines) {
     private static final Pattern PARAGRAPH = Pattern.compile("\\R[ \\t]*\\R\\s*");
 
     /** Behind this, a paragraph is one of a web page. */
-    private static final Pattern MARK_UP = Pattern.compile("</?[A-Za-z][A-Za-z0-9]{0,12}[\\s/>].*|<!.*", Pattern.DOTALL);
+    private static final Pattern MARK_UP =
+            Pattern.compile("</?[A-Za-z][A-Za-z0-9]{0,12}[\\s/>].*|<!.*", Pattern.DOTALL);
 
     WebText {
         lines = List.copyOf(lines);
@@ -24,7 +25,9 @@ record WebText(ConvertedDocument document, List<Integer> lines) {
     static boolean isIn(String text) {
         return text.indexOf('<') >= 0
                 && ELEMENTS.matcher(text).find()
-                && PARAGRAPH.splitAsStream(text.strip()).allMatch(part -> MARK_UP.matcher(part).matches());
+                && PARAGRAPH
+                        .splitAsStream(text.strip())
+                        .allMatch(part -> MARK_UP.matcher(part).matches());
     }
 
     /** Line of the text in HTML for an index of a line of {@link #document}, from 0. */

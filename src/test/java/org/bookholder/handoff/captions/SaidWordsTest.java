@@ -81,18 +81,20 @@ final class SaidWordsTest {
                 .lines();
 
         assertThat(saidItem(items.get(0), "", List.of())).isEqualTo("Rim tape");
-        assertThat(saidItem(items.get(0), "", List.of(swapped(1, "rim", "trim")))).isEqualTo("Trim tape");
+        assertThat(saidItem(items.get(0), "", List.of(swapped(1, "rim", "trim"))))
+                .isEqualTo("Trim tape");
         assertThat(saidItem(items.get(1), "", List.of())).isEqualTo("two jars");
         assertThat(saidItem(items.get(1), "two", List.of())).isEqualTo("two jars");
         assertThat(saidItem(items.get(1), "two two", List.of())).isEqualTo("2. two jars");
         assertThat(saidItem(items.get(1), "number two two", List.of())).isEqualTo("2. two jars");
-        assertThat(saidItem(items.get(2), "take", List.of(swapped(1, "take", "rake")))).isEqualTo("Rake it");
+        assertThat(saidItem(items.get(2), "take", List.of(swapped(1, "take", "rake"))))
+                .isEqualTo("Rake it");
         assertThat(saidItem(items.get(2), "third take", List.of())).isEqualTo("3. Take it");
     }
 
     private static String saidItem(ScriptLine line, String first, List<Deviation> deviations) {
-        Attempt attempt = new Attempt(
-                1, 1, 1, s(1), s(7), true, List.of(new WordTime(1, s(1), s(2), first)), deviations);
+        Attempt attempt =
+                new Attempt(1, 1, 1, s(1), s(7), true, List.of(new WordTime(1, s(1), s(2), first)), deviations);
         return new SpokenLine(1, SaidWords.of(line.words(), attempt)).text();
     }
 

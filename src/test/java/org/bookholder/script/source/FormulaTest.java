@@ -52,7 +52,8 @@ class FormulaTest {
             })
     void aFormulaIsSaidInWords(String written, String said) throws ProblemException {
         for (Format format : Format.values()) {
-            List<ScriptWord> words = lines("See " + written + ", then go.", format).get(0).words();
+            List<ScriptWord> words =
+                    lines("See " + written + ", then go.", format).get(0).words();
             assertThat(words).hasSize(4);
             assertThat(words.get(1).written()).isEqualTo(written + ",");
             assertThat(words.get(1).spoken()).contains(List.of(said.split(" ", -1)));
@@ -88,7 +89,9 @@ class FormulaTest {
 
     @Test
     void aFormulaOfItsOwnMayLieOverSeveralLines() throws ProblemException {
-        assertThat(lines("So:\n\n$$\nx^2 = 4\n$$\n\nYes.", Format.MARKDOWN).get(1).words())
+        assertThat(lines("So:\n\n$$\nx^2 = 4\n$$\n\nYes.", Format.MARKDOWN)
+                        .get(1)
+                        .words())
                 .singleElement()
                 .satisfies(word -> assertThat(word.spoken()).contains(List.of("x", "squared", "equals", "four")));
     }

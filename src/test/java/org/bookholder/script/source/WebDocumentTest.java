@@ -123,8 +123,8 @@ class WebDocumentTest {
 
     @Test
     void markdownWithSomeHtmlInItStaysMarkdown() throws Exception {
-        ExplainedScript read = ScriptReader.explain(
-                "<div>A note.</div>\n\nBees *dance*.\n\n<p>Go.</p>\n", "l.md", Format.MARKDOWN);
+        ExplainedScript read =
+                ScriptReader.explain("<div>A note.</div>\n\nBees *dance*.\n\n<p>Go.</p>\n", "l.md", Format.MARKDOWN);
 
         assertThat(read.script().elements())
                 .extracting(element -> element.text())
