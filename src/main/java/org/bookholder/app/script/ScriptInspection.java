@@ -75,8 +75,7 @@ public record ScriptInspection(
     public ScriptInspection alsoLeavingOut(List<LeftOut> before) {
         List<LeftOut> all = new ArrayList<>(before);
         all.addAll(leftOut);
-        return new ScriptInspection(
-                script, all, brackets, unknown, wordsChecked, unheard, speakers, hard, sayings);
+        return new ScriptInspection(script, all, brackets, unknown, wordsChecked, unheard, speakers, hard, sayings);
     }
 
     /** The same with the pace at which it is to be read. */
@@ -96,7 +95,15 @@ public record ScriptInspection(
     /** The same with those forms first in which things are said in the script's course. */
     public ScriptInspection said(CourseHabits.Known known) {
         return new ScriptInspection(
-                known.habits().in(script), leftOut, brackets, unknown, wordsChecked, unheard, speakers, hard, known.sayings());
+                known.habits().in(script),
+                leftOut,
+                brackets,
+                unknown,
+                wordsChecked,
+                unheard,
+                speakers,
+                hard,
+                known.sayings());
     }
 
     /**

@@ -49,7 +49,9 @@ final class BracketRule implements NormalizationRule {
         String pressed = keys.group(1) + keys.group(2).replaceAll("[\\[\\]\\s]", "");
         if (keys.group(2).isEmpty()) {
             String name = ShortcutRule.name(pressed);
-            return name == null ? null : new SpokenSpan(keys.end(), SpokenForms.of(name).or(LetterForms.of(pressed)));
+            return name == null
+                    ? null
+                    : new SpokenSpan(keys.end(), SpokenForms.of(name).or(LetterForms.of(pressed)));
         }
         SpokenSpan together = shortcuts.at(pressed, 0, pressed.length());
         return together == null ? null : new SpokenSpan(keys.end(), together.forms());

@@ -63,10 +63,12 @@ final class ChunkRule {
     private static final Pattern RATE = Pattern.compile(Units.COMPOUND + NormalizationRule.END);
 
     /** Before an index, "f[0]": "f zero", "f of zero", "f sub zero". */
-    private static final SpokenForms INDEX = SpokenForms.of("", "of", "sub", "at", "bracket", "open bracket", "square bracket");
+    private static final SpokenForms INDEX =
+            SpokenForms.of("", "of", "sub", "at", "bracket", "open bracket", "square bracket");
 
     /** The ending of a word that was put into a quotation: "call[ed]". */
-    private static final Pattern ENDING = Pattern.compile("(\\p{L}{2,30})\\[(s|e[sdr]|d|ing|ly|e?n)\\][.,;:!?)\"']{0,3}");
+    private static final Pattern ENDING =
+            Pattern.compile("(\\p{L}{2,30})\\[(s|e[sdr]|d|ing|ly|e?n)\\][.,;:!?)\"']{0,3}");
 
     private static final SpokenForms HASH = SpokenForms.of("hashtag", "number", "hash");
 

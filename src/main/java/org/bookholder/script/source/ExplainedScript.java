@@ -14,7 +14,8 @@ import org.bookholder.script.model.TakenBracket;
  * @param brackets how remarks in square brackets were taken, in the order of the file
  * @param speakers those whose names stand before lines, in the order in which they first speak
  */
-public record ExplainedScript(Script script, List<LeftOut> leftOut, List<TakenBracket> brackets, List<Speaker> speakers) {
+public record ExplainedScript(
+        Script script, List<LeftOut> leftOut, List<TakenBracket> brackets, List<Speaker> speakers) {
     /** Copies the lists. */
     public ExplainedScript {
         leftOut = List.copyOf(leftOut);

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  * "1", each once, or the text that belongs to them stands on a line of its own behind them.
  */
 final class NoteMarks {
-    private static final Pattern JOINED = Pattern.compile("(?<=[\\p{L}\\p{N}])(?<!\\[)\\[([a-z]|\\d{1,3})\\](?![\\[\\p{L}\\p{N}])");
+    private static final Pattern JOINED =
+            Pattern.compile("(?<=[\\p{L}\\p{N}])(?<!\\[)\\[([a-z]|\\d{1,3})\\](?![\\[\\p{L}\\p{N}])");
     private static final Pattern OWN_TEXT =
             Pattern.compile("(?m)^[ \\t>*-]{0,8}\\[([a-z]{1,2}|\\d{1,3})\\](?!\\()[: \\t]?(?=\\S)");
     private final Set<String> listed = new HashSet<>();
@@ -44,7 +45,9 @@ final class NoteMarks {
     }
 
     private static boolean isUsed(String mark, String before) {
-        return Pattern.compile("(?<=[^\\s\\[(]) ?\\[" + mark + "\\]").matcher(before).find();
+        return Pattern.compile("(?<=[^\\s\\[(]) ?\\[" + mark + "\\]")
+                .matcher(before)
+                .find();
     }
 
     /** Takes the marks of one kind as such if they count up from the first, one number alone may as well be an index. */

@@ -32,17 +32,19 @@ final class SquareBrackets {
     private static final Verdict MARK = new Verdict(Kind.MARK, "the mark of a comment or a note");
 
     /** Remarks in one word or a few; common practice of scripts for camera and stage. */
-    private static final Pattern CUE = Pattern.compile("(?i)(?:(?:a |long |short |brief )?(?:beat|pause|silence|breath)s?\\b.*"
-            + "|(?:close|wide|medium|long|two)[- ]?(?:up|shot)?|cu|ecu|ws|ms|b-?roll|gfx|sfx|vfx|vo|os|v\\.o\\.|o\\.s\\.|music|applause|"
-            + "laughter|silence|cut|fade|zoom|pan|slide|graphics?|on-?screen|cont(?:'d|inued)|inaudible|crosstalk)"
-            + "|\\d{1,2}(?::\\d\\d){1,2}(?:[.:]\\d{1,3})?|\\d{1,3} ?(?:s|secs?|seconds?|mins?|minutes?)");
+    private static final Pattern CUE =
+            Pattern.compile("(?i)(?:(?:a |long |short |brief )?(?:beat|pause|silence|breath)s?\\b.*"
+                    + "|(?:close|wide|medium|long|two)[- ]?(?:up|shot)?|cu|ecu|ws|ms|b-?roll|gfx|sfx|vfx|vo|os|v\\.o\\.|o\\.s\\.|music|applause|"
+                    + "laughter|silence|cut|fade|zoom|pan|slide|graphics?|on-?screen|cont(?:'d|inued)|inaudible|crosstalk)"
+                    + "|\\d{1,2}(?::\\d\\d){1,2}(?:[.:]\\d{1,3})?|\\d{1,3} ?(?:s|secs?|seconds?|mins?|minutes?)");
 
     /** What an editor writes into a text that is not the author's; The Chicago Manual of Style, 17th edition, 13.50–13.62. */
     private static final Pattern EDITOR = Pattern.compile(
-            "(?i)sic!?|\\.{3,4}|\u2026|(?:emphasis|italics) (?:added|mine|ours)|citation needed|illegible|footnote.*|note.*");
+            "(?i)sic!?|\\.{3,4}|\u2026|(?:emphasis|italics) (?:added|mine|ours)|citation needed|illegible|(?:foot)?notes?:? .+");
 
     /** Numbers, single letters and signs, and what ties them; not one word. */
-    private static final Pattern SIGNS = Pattern.compile("(?:(?:\\p{L}|\\p{N}{1,15})(?!\\p{L})|[^\\p{L}\\p{N}\\[\\]]){1,60}");
+    private static final Pattern SIGNS =
+            Pattern.compile("(?:(?:\\p{L}|\\p{N}{1,15})(?!\\p{L})|[^\\p{L}\\p{N}\\[\\]]){1,60}");
 
     private static final Pattern HALF_OPEN = Pattern.compile("\\[[^\\[\\]()]{1,20},[^\\[\\]()]{1,20}\\).*");
     private static final Pattern ION = Pattern.compile("(?:[A-Z][a-z]?\\d{0,2}){1,4}\\d?[+\u207a\u207b\u2212-]");
@@ -51,34 +53,44 @@ final class SquareBrackets {
     /** An index or a part of a name: no two words of a language one behind the other. */
     private static final Pattern TWO_WORDS = Pattern.compile(".*\\p{L}{2,} +\\p{L}{2,}.*");
 
-    private static final Pattern KEY = Pattern.compile("(?i)ctrl|control|shift|alt|alt ?gr|esc|escape|tab|cmd|command|enter|return|"
-            + "del|ins|backspace|caps ?lock|f\\d{1,2}|page ?(?:up|down)|pg ?(?:up|dn)|[\u2318\u2325\u21e7\u2303\u21b5]");
-    private static final Pattern LABEL = Pattern.compile("[\\p{Lu}\\p{N}]\\S{0,20}(?: \\S{1,20}){0,3}\u2026?(?:\\.\\.\\.)?");
-    private static final Pattern SMALL_LABEL = Pattern.compile("(?!.*ly$)\\p{Ll}[\\p{L}\\d]{0,15}(?: [\\p{L}\\d]{1,15}){0,2}");
+    private static final Pattern KEY = Pattern.compile(
+            "(?i)ctrl|control|shift|alt|alt ?gr|esc|escape|tab|cmd|command|enter|return|"
+                    + "del|ins|backspace|caps ?lock|f\\d{1,2}|page ?(?:up|down)|pg ?(?:up|dn)|[\u2318\u2325\u21e7\u2303\u21b5]");
+    private static final Pattern LABEL =
+            Pattern.compile("[\\p{Lu}\\p{N}]\\S{0,20}(?: \\S{1,20}){0,3}\u2026?(?:\\.\\.\\.)?");
+    private static final Pattern SMALL_LABEL =
+            Pattern.compile("(?!.*ly$)\\p{Ll}[\\p{L}\\d]{0,15}(?: [\\p{L}\\d]{1,15}){0,2}");
 
     private static final String VERB = "\\b(?:press(?:es|ed|ing)?|hit(?:s|ting)?|click(?:s|ed|ing)?|tap(?:s|ped|ping)?|"
             + "typ(?:e|es|ed|ing)|push(?:es|ed|ing)?|hold(?:s|ing)?|held|choos(?:e|es|ing)|chose|select(?:s|ed|ing)?|"
             + "enter(?:s|ed|ing)?|us(?:e|es|ed|ing)|releas(?:e|es|ed|ing)|strik(?:e|es|ing)|pick(?:s|ed|ing)?|touch(?:es|ed|ing)?|open(?:s|ed|ing)?|"
             + "(?:go|goes|going|went|switch|switches|change) to)";
     private static final Pattern BEHIND_VERB = Pattern.compile(
-            "(?i).*" + VERB + "(?: (?:on|in|down|the|an?|key|keys|button|menu|option|icon|command|item|labelled|called|marked)){0,4} $");
+            "(?i).*" + VERB
+                    + "(?: (?:on|in|down|the|an?|key|keys|button|menu|option|icon|command|item|labelled|called|marked)){0,4} $");
     private static final Pattern RIGHT_BEHIND_VERB = Pattern.compile("(?i).*" + VERB + "(?: (?:on|the|down))? $");
-    private static final Pattern CHAINED = Pattern.compile(".*\\](?: ?[,+/>\u2192&-] ?|,? (?:and|or|then|and then|plus) | )$");
+    private static final Pattern CHAINED =
+            Pattern.compile(".*\\](?: ?[,+/>\u2192&-] ?|,? (?:and|or|then|and then|plus) | )$");
     private static final Pattern BEFORE_CONTROL = Pattern.compile(
             "(?i)^ (?:keys?|buttons?|menus?|tabs?|icons?|commands?|options?|dialog(?:ue)?s?|fields?|switch(?:es)?|box(?:es)?|links?)\\b.*");
 
-    private static final Pattern BEHIND_LIST =
-            Pattern.compile("(?i).*\\b(?:lists?|arrays?|vectors?|tuples?|sets?|sequences?|matri(?:x|ces)|concentrations?|units?)[,:]?(?: of| is| like| called)?,? $");
+    private static final Pattern BEHIND_LIST = Pattern.compile(
+            "(?i).*\\b(?:lists?|arrays?|vectors?|tuples?|sets?|sequences?|matri(?:x|ces)|concentrations?|units?)[,:]?(?: of| is| like| called)?,? $");
     private static final Pattern LISTED = Pattern.compile("(?:[^\\s,;]{1,20})?(?:[,;] ?[^\\s,;]{1,20}){0,20}");
 
     /** Words of a sentence that nobody writes alone as a remark. */
-    private static final Set<String> FUNCTION_WORDS = Set.of(("i you he she it we they me him her us them my your his its our their this that "
-                    + "these those who which is are was were be been am has have had do does did will would can could may might must shall "
-                    + "should not and or but if as to of in for from with by the a an").split(" ", -1));
-    private static final Pattern NAMED = Pattern.compile("(?:the|an?|his|her|my|your|our|their|its|this|that) .{1,40}|\\p{Lu}\\S{0,20}(?: \\p{Lu}\\S{0,20}){0,2}");
+    private static final Set<String> FUNCTION_WORDS =
+            Set.of(("i you he she it we they me him her us them my your his its our their this that "
+                            + "these those who which is are was were be been am has have had do does did will would can could may might must shall "
+                            + "should not and or but if as to of in for from with by the a an")
+                    .split(" ", -1));
+
+    private static final Pattern NAMED = Pattern.compile(
+            "(?:the|an?|his|her|my|your|our|their|its|this|that) .{1,40}|\\p{Lu}\\S{0,20}(?: \\p{Lu}\\S{0,20}){0,2}");
 
     /** A word that is missing between an article and what it belongs to. */
-    private static final Pattern BEHIND_ARTICLE = Pattern.compile("(?i)(?s).*\\b(?:the|an?|his|her|my|your|our|their|its) $");
+    private static final Pattern BEHIND_ARTICLE =
+            Pattern.compile("(?i)(?s).*\\b(?:the|an?|his|her|my|your|our|their|its) $");
 
     private final NoteMarks marks;
 
@@ -88,7 +100,9 @@ final class SquareBrackets {
 
     /** Whether what begins at {@code open} is an interval that a round bracket closes: "[0, 1)". */
     static boolean isHalfOpen(String text, int open) {
-        return HALF_OPEN.matcher(text.substring(open, Math.min(text.length(), open + 44))).matches();
+        return HALF_OPEN
+                .matcher(text.substring(open, Math.min(text.length(), open + 44)))
+                .matches();
     }
 
     /** Whether a line is the text of a comment or a note, to which a mark before it belongs. */
@@ -182,7 +196,9 @@ final class SquareBrackets {
         boolean key = KEY.matcher(inside).matches();
         boolean few = label || SMALL_LABEL.matcher(inside).matches();
         return key
-                || (label && (BEHIND_VERB.matcher(before).matches() || (behindRead && CHAINED.matcher(before).matches())))
+                || (label
+                        && (BEHIND_VERB.matcher(before).matches()
+                                || (behindRead && CHAINED.matcher(before).matches())))
                 || (few && RIGHT_BEHIND_VERB.matcher(before).matches())
                 || (few && BEFORE_CONTROL.matcher(after).matches());
     }

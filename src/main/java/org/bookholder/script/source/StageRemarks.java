@@ -18,8 +18,7 @@ import org.bookholder.script.model.TakenBracket;
  * @param leftOut marks of comments and notes, and check boxes, which are neither read nor shown
  * @param brackets the square brackets that are read or shown, with the reason, in order
  */
-record StageRemarks(
-        MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut> leftOut, List<TakenBracket> brackets) {
+record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut> leftOut, List<TakenBracket> brackets) {
     private static final Pattern ROUND = Pattern.compile("\\(([^()]*)\\)[.,;:!?]?");
 
     /** Cues of scripts for camera and stage; common practice. */
@@ -96,7 +95,8 @@ record StageRemarks(
         StageRemarks run() {
             Matcher whole = ROUND.matcher(text);
             if (whole.matches() && !whole.group(1).isBlank()) {
-                return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, whole.group(1))), List.of(), List.of());
+                return new StageRemarks(
+                        MarkedSourceLine.plain(""), List.of(new Remark(0, whole.group(1))), List.of(), List.of());
             }
             if (!line.hasSaid() && ProductionCues.isCue(line.plain())) {
                 return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, text)), List.of(), List.of());

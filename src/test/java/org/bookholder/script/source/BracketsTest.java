@@ -24,13 +24,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Which brackets are read aloud; the list was written, from common practice, before the program was tried on it. */
 class BracketsTest {
     private static Stream<String> list(String name) {
-        try (InputStream in =
-                Objects.requireNonNull(BracketsTest.class.getResourceAsStream("/script/" + name))) {
+        try (InputStream in = Objects.requireNonNull(BracketsTest.class.getResourceAsStream("/script/" + name))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isEmpty() && !line.startsWith("#"))
-                    .toList()
-                    .stream();
+                    .lines().filter(line -> !line.isEmpty() && !line.startsWith("#")).toList().stream();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
@@ -38,9 +34,7 @@ class BracketsTest {
 
     private static String spoken(String text, Format format) {
         try {
-            return ScriptReader.parse("Here we go.\n\n" + text + "\n\nThere we are.\n", "l", format)
-                    .elements()
-                    .stream()
+            return ScriptReader.parse("Here we go.\n\n" + text + "\n\nThere we are.\n", "l", format).elements().stream()
                     .filter(ScriptLine.class::isInstance)
                     .map(line -> line.text())
                     .collect(Collectors.joining(" "))
@@ -109,7 +103,8 @@ class BracketsTest {
     @ParameterizedTest
     @EnumSource(Format.class)
     void aLineIsNoNoteIfItsMarkIsOnlyNamedBehindIt(Format format) throws ProblemException {
-        assertThat(ScriptReader.parse("[1] Take the jar.\n\nGo back to [1] now.\n", "l", format).lines())
+        assertThat(ScriptReader.parse("[1] Take the jar.\n\nGo back to [1] now.\n", "l", format)
+                        .lines())
                 .extracting(ScriptLine::text)
                 .containsExactly("Take the jar.", "Go back to [1] now.");
     }
@@ -136,11 +131,15 @@ class BracketsTest {
                 "Look at [-2, ∞) here. | [-2, ∞) | minus two to infinity",
                 "Press [Ctrl]+[C] here. | [Ctrl]+[C] | control c",
                 "Press [Esc] here. | [Esc] | escape",
+                "See book[note] here. | book[note] | book note",
                 "[T]he rule | [T]he | the",
                 "It was call[ed] so. | call[ed] | called",
             })
     void aBracketIsSaidAsPeopleDo(String text, String word, String said) throws ProblemException {
-        assertThat(ScriptReader.parse(text, "l", Format.PLAIN_TEXT).lines().get(0).words())
+        assertThat(ScriptReader.parse(text, "l", Format.PLAIN_TEXT)
+                        .lines()
+                        .get(0)
+                        .words())
                 .filteredOn(one -> one.written().equals(word))
                 .singleElement()
                 .satisfies(one -> assertThat(one.spoken()).contains(List.of(said.split(" ", -1))));
