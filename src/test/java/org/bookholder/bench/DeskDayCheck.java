@@ -97,7 +97,13 @@ final class DeskDayCheck {
             if (act.undoes()) {
                 return undone.filter(author::equals).isPresent() && last;
             }
-            return undone.isEmpty() && mark == act.marks() && act.lines().contains(line) && text.equals(act.text());
+            return standsFor(act) && act.lines().contains(line);
+        }
+
+        /** Whether it is what this act became, if on another line: what follows is compared from the next one on. */
+        private boolean standsFor(PageAct act) {
+            return act.undoes() == undone.isPresent()
+                    && (act.undoes() || (mark == act.marks() && text.equals(act.text())));
         }
     }
 
@@ -140,8 +146,12 @@ final class DeskDayCheck {
             } else if (excuses.excuse(act)) {
                 excused++;
             } else if (!act.undoes() || standing > 0) {
-                faults.add(where + ": " + act + " is not in the journal, where "
-                        + (at < done.size() ? done.get(at) : "nothing") + " comes next");
+                String next = at < done.size() ? String.valueOf(done.get(at)) : "nothing";
+                faults.add(where + ": " + act + " is not in the journal, where " + next + " comes next");
+                if (at < done.size() && done.get(at).standsFor(act)) {
+                    at++;
+                    standing += act.undoes() ? -1 : 1;
+                }
             }
         }
         for (Done more : done.subList(at, done.size())) {

@@ -44,6 +44,14 @@ final class BusyMachineTest {
         assertThat(saidOverTheReading()).containsExactly(false, true, false);
     }
 
+    /** Without a microphone there is no voice that the position could be behind. */
+    @Test
+    void nothingIsSaidWhileNobodyIsListenedTo() {
+        rig.hasNoMicrophone();
+        rig.takesLong("script ear", TOO_LONG_FOR_A_BLOCK, 4);
+        assertThat(saidOverTheReading()).containsExactly(false);
+    }
+
     @Test
     void whatTheOpenEarLeftIsJudgedWhenItHasCaughtUp() {
         rig.takesLong("script ear", TOO_LONG_FOR_A_BLOCK, 4);

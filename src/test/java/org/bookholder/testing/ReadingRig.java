@@ -53,6 +53,7 @@ public final class ReadingRig implements Sources {
     private final Script script;
     private final Deque<AudioSource> more = new ArrayDeque<>();
     private final boolean live;
+    private boolean sounding = true;
     private Optional<Manuscript> manuscript = Optional.empty();
     private Optional<SessionState> earlier = Optional.empty();
     private Conduct conduct = Conduct.PLAIN;
@@ -73,6 +74,11 @@ public final class ReadingRig implements Sources {
         this.script = script;
         this.ears = ears;
         this.live = live;
+    }
+
+    /** Nobody is listened to: the text moves by hand or at a steady pace; to be said before the reading begins. */
+    public void hasNoMicrophone() {
+        sounding = false;
     }
 
     /** Another source, for a further take or after a loss. */
@@ -205,6 +211,11 @@ public final class ReadingRig implements Sources {
                 more.stream().filter(source -> source.name().equals(name)).findFirst();
         there.ifPresent(more::remove);
         return there;
+    }
+
+    @Override
+    public boolean sounding() {
+        return sounding;
     }
 
     @Override

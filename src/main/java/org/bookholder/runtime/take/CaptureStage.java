@@ -126,7 +126,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
             tell(new SessionEvent.SoundMeasured(level.end(), level.rms(), level.peak(), level.clipped()));
         }
         run.captured(position);
-        if (sources.live() && lateness.changed(position, run.behind())) {
+        if (sources.live() && sources.sounding() && lateness.changed(position, run.behind())) {
             boolean late = lateness.late();
             run.reports().add(session -> session.takes().late(run.number(), late));
         }
