@@ -56,7 +56,7 @@ function show(saved = '') {
     el('h2', { class: 'headline' }, 'Lists'),
     el('div', { class: 'list-choice', role: 'group', 'aria-label': 'Which list' }, ...list.lists.map(({ list: name, title }) => el('button', {
       type: 'button', id: `list-${name}`, 'aria-pressed': String(name === list.list), onclick: () => choose(name) }, title))),
-    el('p', { class: 'good' }, `${list.about} `, el('strong', { id: 'lists-standing', role: 'status' }, `${list.standing}.`)),
+    el('p', { class: 'good' }, `${list.about} `, el('strong', { id: 'lists-standing', role: 'status' }, list.rows.every((row) => row.out) ? '' : `${list.standing}.`)),
     list.parts.length > 1 ? parts() : '',
     el('p', { class: 'choices' }, el('button', { type: 'button', id: 'lists-only', 'aria-pressed': String(only), onclick: () => { only = !only; show(); } }, 'Only what is open'),
       el('button', { type: 'button', id: 'lists-print', onclick: () => print() }, 'Print')),
