@@ -67,20 +67,32 @@ public final class FootageFile {
         AVRational base = stream.r_frame_rate();
         AVRational said = mean.num() > 0 && mean.den() > 0 ? mean : base;
         boolean known = said.num() > 0 && said.den() > 0;
-        FrameRate exact = known ? new FrameRate(said.num(), said.den()) : FrameRate.FPS_25;
+        boolean wavers = !known || wavers(stream, mean, base);
         return new Footage.Picture(
-                about.width(),
-                about.height(),
-                FrameRate.near(exact.numerator(), exact.denominator()).orElse(exact),
-                !known || wavers(stream, mean, base));
+                about.width(), about.height(), known ? rate(said, base, wavers) : FrameRate.FPS_25, wavers);
+    }
+
+    /**
+     * The standard rate, if it is one. The mean of a file whose picture begins or ends between two frames is a little off; the rate
+     * that its frames keep is meant then.
+     */
+    private static FrameRate rate(AVRational said, AVRational base, boolean wavers) {
+        Optional<FrameRate> kept =
+                wavers || off(said, base) > SHARE ? Optional.empty() : FrameRate.near(base.num(), base.den());
+        return FrameRate.near(said.num(), said.den())
+                .or(() -> kept)
+                .orElseGet(() -> new FrameRate(said.num(), said.den()));
+    }
+
+    private static double off(AVRational mean, AVRational base) {
+        return Math.abs((double) mean.num() * base.den() / Math.max(1.0, (double) mean.den() * base.num()) - 1);
     }
 
     /** By the times of all frames, where the file has an index of them; else by what it says of its rate. */
     private static boolean wavers(AVStream stream, AVRational mean, AVRational base) {
         int count = avformat.avformat_index_get_entries_count(stream);
         if (count < 3) {
-            double difference = (double) mean.num() * base.den() / Math.max(1.0, (double) mean.den() * base.num()) - 1;
-            return mean.num() > 0 && base.num() > 0 && Math.abs(difference) > SHARE;
+            return mean.num() > 0 && base.num() > 0 && off(mean, base) > SHARE;
         }
         long first = time(stream, 0);
         double step = (double) (time(stream, count - 1) - first) / (count - 1);
