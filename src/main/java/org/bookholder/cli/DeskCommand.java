@@ -34,7 +34,7 @@ final class DeskCommand implements Callable<Integer> {
             paramLabel = "FOLDER",
             description =
                     "A session's folder; a course's, for its board and all its sessions; or one in which sessions "
-                            + "lie. Default: the newest session of all.")
+                            + "lie; or a lesson's script, for its latest session. Default: the newest session of all.")
     private @Nullable Path session;
 
     @Mixin
@@ -48,7 +48,7 @@ final class DeskCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         DeskRequest request = options.request();
-        try (StoredDesk stored = session == null ? StoredDesk.newest(here) : StoredDesk.of(here, session)) {
+        try (StoredDesk stored = session == null ? StoredDesk.newest(here) : StoredDesk.of(here, LatestSession.of(session, here, terminal))) {
             Recovery recovery = new Recovery(here, terminal);
             int interrupted = stored.kind() == StoredDesk.Kind.SESSION
                     ? recovery.settle(stored.folder())

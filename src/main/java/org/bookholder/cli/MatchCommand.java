@@ -39,7 +39,8 @@ final class MatchCommand implements Callable<Integer> {
     private final Environment here;
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
+    @Parameters(index = "0", paramLabel = "SESSION|LESSON",
+            description = "The session's folder, or the lesson's script for its latest session.")
     private @Nullable Path session;
 
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "FILE", description = "Camera and recorder files.")
@@ -82,7 +83,7 @@ final class MatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        Path place = Objects.requireNonNull(session);
+        Path place = LatestSession.of(Objects.requireNonNull(session), here, terminal);
         SourceChoices choices = new SourceChoices(here);
         SourceChoices.Wish wish = new SourceChoices.Wish(
                 takes == null ? List.of() : takes, Optional.ofNullable(picture), Optional.ofNullable(sound));

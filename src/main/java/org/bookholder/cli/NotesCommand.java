@@ -25,7 +25,8 @@ final class NotesCommand implements Callable<Integer> {
     private final Environment here;
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "FOLDER", description = "The session's folder.")
+    @Parameters(index = "0", paramLabel = "SESSION|LESSON",
+            description = "The session's folder, or the lesson's script for its latest session.")
     private @Nullable Path folder;
 
     @ArgGroup
@@ -47,7 +48,7 @@ final class NotesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException, IOException {
-        Path place = Objects.requireNonNull(folder);
+        Path place = LatestSession.of(Objects.requireNonNull(folder), here, terminal);
         int interrupted = new Recovery(here, terminal).settle(place);
         if (interrupted != 0) {
             return interrupted;

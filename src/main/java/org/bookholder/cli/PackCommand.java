@@ -26,7 +26,8 @@ final class PackCommand implements Callable<Integer> {
     private final Environment here;
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
+    @Parameters(index = "0", paramLabel = "SESSION|LESSON",
+            description = "The session's folder, or the lesson's script for its latest session.")
     private @Nullable Path session;
 
     @Parameters(index = "1", paramLabel = "FILE.zip", description = "The archive to write.")
@@ -42,7 +43,7 @@ final class PackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        Path place = Objects.requireNonNull(session);
+        Path place = LatestSession.of(Objects.requireNonNull(session), here, terminal);
         Path file = Objects.requireNonNull(archive);
         int interrupted = new Recovery(here, terminal).settle(place);
         if (interrupted != 0) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.PickupSession;
 import org.bookholder.app.course.ReadingOn;
 import org.bookholder.app.course.RunningOrder;
 import org.bookholder.app.day.DayService;
@@ -69,7 +70,10 @@ final class ReadCommand implements Callable<Integer> {
 
     @Option(
             names = "--pickups",
-            description = "Begin with the pickup round: each line to pick up comes, until it is read clean.")
+            description =
+                    "Begin with the pickup round: each line to pick up comes, until it is read clean. The lesson's last"
+                            + " session with such lines goes on. Of a course's folder, only lessons with such lines are"
+                            + " read.")
     private boolean pickups;
 
     @Option(names = "--microphone", paramLabel = "NAME", description = "Listen to this microphone.")
@@ -145,6 +149,9 @@ final class ReadCommand implements Callable<Integer> {
             }
         }
         check(lessons);
+        if (pickups && session == null && !anew) {
+            pickUp(lessons, begun);
+        }
         int from = anew || lessons.size() == 1 ? 0 : LessonSequence.brokenOff(here, lessons, speakers.names());
         List<Path> left = lessons.subList(from, lessons.size());
         return TerminalReading.run(
@@ -156,17 +163,32 @@ final class ReadCommand implements Callable<Integer> {
                 verbose);
     }
 
+    /** Finds the session in which each lesson's lines are picked up; lessons without such lines are taken out of a course's. */
+    private void pickUp(List<Path> lessons, Map<Path, ReadingOn> begun) throws ProblemException {
+        for (Path script : List.copyOf(lessons)) {
+            Optional<Path> open = PickupSession.of(script, here);
+            if (open.isPresent()) {
+                begun.put(script, new ReadingOn(open, Optional.empty()));
+            } else if (lessons.size() > 1) {
+                lessons.remove(script);
+            } else {
+                throw wrong("no line of it is to be picked up", script.toString(), "read it without --pickups");
+            }
+        }
+    }
+
     private String whoReads() {
         return presenter == null ? DayService.SOLE_PRESENTER : presenter;
     }
 
-    /** Where a lesson of a course's folder goes on: a recording, a pickup round and the part of some speakers do not. */
+    /** Where a lesson of a course's folder, or a pickup round, goes on: a recording and the part of some speakers do not. */
     private ReadingOn goesOn(Map<Path, ReadingOn> begun, Path script, boolean first) {
-        boolean other =
-                session != null || audio != null || pickups || !speakers.names().isEmpty();
-        ReadingOn on = other ? ReadingOn.NOWHERE : begun.getOrDefault(script, ReadingOn.NOWHERE);
+        boolean other = session != null || audio != null || !speakers.names().isEmpty();
+        ReadingOn on = other && !pickups ? ReadingOn.NOWHERE : begun.getOrDefault(script, ReadingOn.NOWHERE);
         if (on.session().isPresent()) {
-            terminal.out().println("Its last session goes on in a new take; --new-session begins another.");
+            terminal.out()
+                    .println((pickups ? "Its last session with lines to pick up" : "Its last session")
+                            + " goes on in a new take; --new-session begins another.");
         } else if (on.from().isPresent() && !(first && from != null)) {
             terminal.out()
                     .println("A new session begins at line " + on.from().get()
@@ -208,7 +230,7 @@ final class ReadCommand implements Callable<Integer> {
         }
     }
 
-    /** How a lesson is read; where to begin, and the pickup round, concern the first one only. */
+    /** How a lesson is read; where to begin concerns the first one only. */
     private ReadingRequest request(Path script, ReadingOn on, boolean first) throws ProblemException {
         Optional<WindowWish> wish = noWindow
                 ? Optional.empty()
@@ -222,7 +244,7 @@ final class ReadCommand implements Callable<Integer> {
                 Optional.ofNullable(session).or(on::session),
                 anew || unpaced,
                 first && from != null ? Optional.of(from) : on.from(),
-                new Conduct(countIn, pickups && first),
+                new Conduct(countIn, pickups),
                 Optional.ofNullable(audio),
                 Optional.ofNullable(microphone),
                 noMicrophone,

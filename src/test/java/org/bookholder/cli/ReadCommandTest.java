@@ -98,6 +98,29 @@ final class ReadCommandTest {
     }
 
     @Test
+    void picksUpInTheLessonsOwnSessionUnlessNothingIsOpen() {
+        String recording = program.recording("wheel.wav", VOICE.seconds());
+        String[] read = {"read", script, "--audio", recording, "--no-window", "--unpaced"};
+        String[] pickUp = {"read", script, "--audio", recording, "--no-window", "--unpaced", "--pickups"};
+        assertThat(program.run(pickUp)).isEqualTo(2);
+        assertThat(program.err())
+                .isEqualTo("bookholder: " + script + ": no line of it is to be picked up; read it without --pickups\n");
+        program.equipment.hears(new FakeEars(VOICE.hypotheses()));
+        assertThat(program.run(read)).isZero();
+        program.equipment.hears(new FakeEars(
+                new Spoken(0.5).says("count the spokes twice").pauses(0.5).hypotheses()));
+        assertThat(program.run(pickUp)).as(program.err()).isZero();
+        assertThat(program.out()).contains("goes on in a new take");
+        program.run("sessions");
+        assertThat(program.out()).contains("2 takes").containsOnlyOnce("A wheel");
+        assertThat(program.run("notes", script, "--json")).isZero();
+        assertThat(program.err()).startsWith("The lesson's latest session: ").contains("2026-03-02-0900-a-wheel");
+        assertThat(program.out()).startsWith("{").contains("\"take\" : 2").doesNotContain("skipped");
+        assertThat(program.run(pickUp)).isEqualTo(2);
+        assertThat(program.err()).contains("no line of it is to be picked up");
+    }
+
+    @Test
     void keepsASessionInTheUsersDataUnlessAPlaceIsNamed() {
         String recording = program.recording("wheel.wav", 1);
         assertThat(program.run("read", script, "--audio", recording, "--no-window", "--unpaced"))

@@ -45,11 +45,8 @@ public record CourseOverview(CourseStatus status, Map<Lesson, List<RecordedSessi
         return sessions.getOrDefault(lesson, List.of()).stream().max(Comparator.comparing(RecordedSession::began));
     }
 
-    /** The session that began last of those in which lines of a lesson are still to be picked up, else the newest. */
+    /** The session in which a lesson's open lines are picked up. */
     public Optional<RecordedSession> toPickUp(Lesson lesson) {
-        return sessions.getOrDefault(lesson, List.of()).stream()
-                .filter(session -> !session.state().lines().pickups().isEmpty())
-                .max(Comparator.comparing(RecordedSession::began))
-                .or(() -> newest(lesson));
+        return PickupSession.of(sessions.getOrDefault(lesson, List.of()));
     }
 }

@@ -52,6 +52,20 @@ public record LessonPlace(List<Path> sessions, Optional<Script> lesson, List<Str
         return new LessonPlace(sessions, Optional.of(found.lesson().script()), found.unreadable());
     }
 
+    /**
+     * The session that a person named; of a lesson its latest one.
+     *
+     * @throws ProblemException if it is a lesson of which nothing was recorded, or its course cannot be read
+     */
+    public static Path latest(Path place, Environment here) throws ProblemException {
+        // What is no lesson's file is looked at where it is opened: a damaged session is one, too.
+        return Files.isRegularFile(place) ? of(place, here).last() : place;
+    }
+
+    private Path last() {
+        return sessions.get(sessions.size() - 1);
+    }
+
     /** One session, as it was read. */
     public static LessonPlace ofSession(Path session) {
         return new LessonPlace(List.of(session), Optional.empty(), List.of());
