@@ -48,7 +48,9 @@ final class DeskCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         DeskRequest request = options.request();
-        try (StoredDesk stored = session == null ? StoredDesk.newest(here) : StoredDesk.of(here, LatestSession.of(session, here, terminal))) {
+        try (StoredDesk stored = session == null
+                ? StoredDesk.newest(here)
+                : StoredDesk.of(here, LatestSession.of(session, here, terminal))) {
             Recovery recovery = new Recovery(here, terminal);
             int interrupted = stored.kind() == StoredDesk.Kind.SESSION
                     ? recovery.settle(stored.folder())

@@ -25,7 +25,9 @@ final class NotesCommand implements Callable<Integer> {
     private final Environment here;
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "SESSION|LESSON",
+    @Parameters(
+            index = "0",
+            paramLabel = "SESSION|LESSON",
             description = "The session's folder, or the lesson's script for its latest session.")
     private @Nullable Path folder;
 

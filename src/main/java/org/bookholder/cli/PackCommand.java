@@ -26,7 +26,9 @@ final class PackCommand implements Callable<Integer> {
     private final Environment here;
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "SESSION|LESSON",
+    @Parameters(
+            index = "0",
+            paramLabel = "SESSION|LESSON",
             description = "The session's folder, or the lesson's script for its latest session.")
     private @Nullable Path session;
 

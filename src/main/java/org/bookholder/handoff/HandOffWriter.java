@@ -6,6 +6,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +40,8 @@ public final class HandOffWriter {
      * @param replace whether files of the same name may be replaced
      * @return the files, in order
      * @throws ProblemException if a file already exists and may not be replaced (its cause is a
-     *     {@link FileAlreadyExistsException} then), or the folder cannot be written to; in that case nothing is changed
+     *     {@link FileAlreadyExistsException} then), or the folder cannot be written to; in that case nothing is changed, and
+     *     no folder left behind
      */
     public List<Path> write(Path folder, List<HandOffFile> files, boolean replace) throws ProblemException {
         if (!replace) {
@@ -47,14 +49,40 @@ public final class HandOffWriter {
         }
         Map<Path, Content> contents = new LinkedHashMap<>();
         files.forEach(file -> contents.put(folder.resolve(file.name()), file.content()));
+        List<Path> made = missing(folder);
+        boolean done = false;
         try {
             if (!Files.isDirectory(folder)) {
                 Files.createDirectories(folder);
             }
             writer.writeAll(contents);
+            done = true;
             return List.copyOf(contents.keySet());
         } catch (IOException e) {
             throw problem(folder, e);
+        } finally {
+            if (!done) {
+                remove(made);
+            }
+        }
+    }
+
+    /** The folders that are made with this one, the innermost first. */
+    private static List<Path> missing(Path folder) {
+        List<Path> missing = new ArrayList<>();
+        for (Path up = folder.toAbsolutePath(); up != null && !Files.exists(up); up = up.getParent()) {
+            missing.add(up);
+        }
+        return missing;
+    }
+
+    private static void remove(List<Path> folders) {
+        try {
+            for (Path folder : folders) {
+                Files.deleteIfExists(folder);
+            }
+        } catch (IOException e) {
+            // Somebody put something there meanwhile.
         }
     }
 

@@ -113,6 +113,38 @@ final class HandOffCommandTest {
         assertThat(program.err().lines()).hasSize(1);
     }
 
+    /** The title names the files; an editor must not find two cut lists of one lesson. */
+    @Test
+    void aReplacedHandOffLeavesNothingOfTheOneBeforeAndWhatOthersPutThere() throws Exception {
+        Path course = Files.createDirectories(folder.resolve("course"));
+        Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT);
+        Files.writeString(course.resolve("course.yaml"), "title: A course\n");
+        FilmedReading.write(course.resolve("sessions/first"), lesson.toString());
+        Path out = folder.resolve("out");
+        String[] all = {"handoff", lesson.toString(), "--only", "edl,cut,captions", "--out", out.toString()};
+        assertThat(program.run(all)).as(program.err()).isZero();
+        assertThat(out.resolve("noise-to-be-cut.edl")).exists();
+        Files.writeString(out.resolve("noise-to-be-cut-mine.edl"), "of the editor's own");
+        Files.writeString(out.resolve("noise-to-be-cut-cut.csv"), "changed by the editor");
+
+        Files.writeString(lesson, FilmedReading.TEXT.replace("Noise to be cut", "Another title"));
+        assertThat(program.run("handoff", lesson.toString(), "--only", "edl,cut", "--replace", "--out", out.toString()))
+                .as(program.err())
+                .isZero();
+        assertThat(out.resolve("another-title.edl")).exists();
+        assertThat(out.resolve("noise-to-be-cut.edl")).doesNotExist();
+        assertThat(out.resolve("noise-to-be-cut-sessions.txt")).doesNotExist();
+        assertThat(out.resolve("noise-to-be-cut-mine.edl")).hasContent("of the editor's own");
+        assertThat(out.resolve("noise-to-be-cut-cut.csv")).hasContent("changed by the editor");
+        assertThat(out.resolve("noise-to-be-cut.vtt"))
+                .as("a kind that was not written now")
+                .exists();
+        assertThat(program.err())
+                .contains("of an earlier hand-off, and not written anew: ")
+                .contains("noise-to-be-cut.vtt")
+                .doesNotContain("noise-to-be-cut.edl");
+    }
+
     @Test
     void aLessonOfTwoSessionsIsOneHandOffBesideThem() throws Exception {
         Path course = Files.createDirectories(folder.resolve("course"));

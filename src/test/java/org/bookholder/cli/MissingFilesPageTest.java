@@ -56,6 +56,7 @@ final class MissingFilesPageTest {
         gone = card("C0001.MP4");
         other = card("C0002.MP4");
         page = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
+        browser = page.show();
     }
 
     private Path card(String name) throws Exception {
@@ -68,7 +69,6 @@ final class MissingFilesPageTest {
     void theFilmsPageNamesTheFileItsSessionAndTheLinesThatStandOnIt() throws IOException {
         Files.delete(gone);
         Files.delete(other);
-        browser = page.show();
         browser.press("v");
         browser.until("window.filmState && filmState().board");
         String sentence =
@@ -123,7 +123,6 @@ final class MissingFilesPageTest {
     void anActionThatIsRefusedNamesTheFolderByItsName() throws IOException {
         Path lessons = Files.createDirectories(folder.resolve("user/aside"));
         Files.writeString(lessons.resolve("lesson.md"), "One line.\n");
-        browser = page.show();
         browser.press("o");
         browser.until("document.querySelector('#folder[open] .folders button')");
         browser.press(Keys.ENTER);
@@ -136,7 +135,6 @@ final class MissingFilesPageTest {
     }
 
     private void matchPage() {
-        browser = page.show();
         browser.click("#works a[href='?view=match']");
         browser.until("document.querySelector('#source-1-picture')");
     }

@@ -82,8 +82,18 @@ final class HandOffWriterTest {
     @Test
     void leavesNoTemporaryFileIfARenameFails() throws Exception {
         HandOffWriter failing = new HandOffWriter(new FailingDisk("move 1"::equals));
+        Files.createDirectories(folder);
         assertThatThrownBy(() -> failing.write(folder, TWO, false)).hasMessageContaining("no move 1");
         assertThat(folder.toFile().list()).isEmpty();
+    }
+
+    @Test
+    void leavesNoFolderThatWasMadeForNothing() throws Exception {
+        HandOffWriter failing = new HandOffWriter(new FailingDisk("move 1"::equals));
+        Path inner = folder.resolve("of/today");
+        assertThatThrownBy(() -> failing.write(inner, TWO, false)).hasMessageContaining("no move 1");
+        assertThat(folder).doesNotExist();
+        assertThat(parent).isDirectory();
     }
 
     @Test

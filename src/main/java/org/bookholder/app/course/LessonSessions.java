@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
@@ -51,9 +52,7 @@ public record LessonSessions(Course course, Lesson lesson, List<RecordedSession>
      */
     public static Optional<LessonSessions> of(Path file, Environment here) throws ProblemException {
         Path script = file.toAbsolutePath().normalize();
-        Path folder = CourseReader.around(script)
-                .orElseGet(() -> Optional.ofNullable(script.getParent()).orElse(script));
-        Course course = CourseReader.readable(folder);
+        Course course = CourseReader.readable(CourseHabits.courseOf(script));
         Optional<Lesson> lesson = course.lessons().stream()
                 .filter(l -> l.file().toAbsolutePath().normalize().equals(script))
                 .findFirst();

@@ -36,14 +36,7 @@ public final class FilmBoardJson {
         root.put("closest", planning.closest());
         root.put("format", format(planning.goesOut()));
         root.put("sound", FilmText.soundSources(planning.plan()));
-        ArrayNode heard = root.putArray("heard");
-        for (HeardTake take : planning.heard()) {
-            heard.addObject()
-                    .put("session", take.session())
-                    .put("take", take.take())
-                    .put("file", String.valueOf(take.file().getFileName()))
-                    .put("said", take.said());
-        }
+        heard(root.putArray("heard"), planning);
         ArrayNode missing = root.putArray("missing");
         planning.plan().missing().forEach(missing::add);
         ArrayNode remarks = root.putArray("remarks");
@@ -62,15 +55,7 @@ public final class FilmBoardJson {
                 node.set("end", JsonNumbers.seconds(take.end()));
             }
         }
-        ArrayNode covers = root.putArray("covers");
-        for (PlacedCover cover : planning.plan().covers()) {
-            ObjectNode node = covers.addObject();
-            node.put("text", cover.cover().text());
-            node.put("file", cover.cover().file());
-            node.put("line", cover.cover().line());
-            node.set("film", JsonNumbers.seconds(planning.plan().rate().length(cover.from())));
-            node.set("seconds", JsonNumbers.seconds(planning.plan().rate().length(cover.to() - cover.from())));
-        }
+        covers(root.putArray("covers"), planning);
         ArrayNode lines = root.putArray("lines");
         board.lines().forEach(line -> lines.add(line(line)));
         Path last = board.last();
@@ -81,6 +66,27 @@ public final class FilmBoardJson {
                         .put("address", address.apply(last) + FilmService.FOLDER + "/" + draft.served())
                         .put("fresh", draft.madeFrom().equals(now)));
         return root;
+    }
+
+    private static void heard(ArrayNode heard, FilmPlanning planning) {
+        for (HeardTake take : planning.heard()) {
+            heard.addObject()
+                    .put("session", take.session())
+                    .put("take", take.take())
+                    .put("file", String.valueOf(take.file().getFileName()))
+                    .put("said", take.said());
+        }
+    }
+
+    private static void covers(ArrayNode covers, FilmPlanning planning) {
+        for (PlacedCover cover : planning.plan().covers()) {
+            ObjectNode node = covers.addObject();
+            node.put("text", cover.cover().text());
+            node.put("file", cover.cover().file());
+            node.put("line", cover.cover().line());
+            node.set("film", JsonNumbers.seconds(planning.plan().rate().length(cover.from())));
+            node.set("seconds", JsonNumbers.seconds(planning.plan().rate().length(cover.to() - cover.from())));
+        }
     }
 
     /**

@@ -16,6 +16,7 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.reading.OptionalEars;
+import org.bookholder.app.session.CourseHabits;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
@@ -99,7 +100,12 @@ public final class FilmService {
         } else {
             FilmShelf films = new FilmShelf(session.resolve(FOLDER));
             String madeFrom = planning.fingerprint();
-            before = request.anew() ? Optional.empty() : films.made(order.wanted(), madeFrom);
+            // Films of a folder without course.yaml went into the session once.
+            Path once = session.resolve(FOLDER).resolve(order.wanted().getFileName());
+            before = request.anew()
+                    ? Optional.empty()
+                    : films.made(order.wanted(), madeFrom)
+                            .or(() -> request.out().isEmpty() ? films.made(once, madeFrom) : Optional.empty());
             made = before.isPresent() ? before.get() : film(order, clips(session));
             if (before.isEmpty()) {
                 films.keep(order.wanted(), made, madeFrom);
@@ -196,7 +202,8 @@ public final class FilmService {
         if (shelf.isPresent()) {
             return shelf.get().folder().resolve(name + DRAFT + "." + ending);
         }
-        Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
+        // Beside the lessons, with a course.yaml or without; in the session if the lesson's file is gone.
+        Optional<Path> exports = script.map(CourseHabits::courseOf).map(Course::exportsIn);
         return exports.orElse(session.resolve(FOLDER)).resolve(name + "." + ending);
     }
 

@@ -2,9 +2,12 @@ package org.bookholder.app.handoff;
 
 import java.io.FilterOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
@@ -39,6 +42,9 @@ import org.bookholder.wording.TakeSourcesText;
 
 /** Writes the hand-off of a session, or of all sessions of a lesson. */
 public final class HandOffService {
+    /** The kind of the text that says which takes are whose. */
+    private static final String SESSIONS = "sessions";
+
     private final Environment here;
     private final HandOffRequest request;
     private final Interruption stop;
@@ -64,7 +70,7 @@ public final class HandOffService {
     /** Writes the files of a session; if that fails, nothing is changed. */
     public Written write(Path session) throws ProblemException {
         try (StoredSession kept = StoredSession.open(here, session)) {
-            return write(HandOffSource.of(kept), request.folder(session));
+            return write(HandOffSource.of(kept), request.folder(session), List.of(session));
         }
     }
 
@@ -80,23 +86,26 @@ public final class HandOffService {
             for (Path session : sessions) {
                 open.add(StoredSession.open(here, session));
             }
-            return write(HandOffSource.of(lesson, open, rules()), request.folder(sessions));
+            return write(HandOffSource.of(lesson, open, rules()), request.folder(sessions), sessions);
         } finally {
             open.forEach(StoredSession::close);
         }
     }
 
-    private Written write(HandOffSource source, Path folder) throws ProblemException {
+    private Written write(HandOffSource source, Path folder, List<Path> sessions) throws ProblemException {
         List<String> remarks = new ArrayList<>();
         List<HandOffPart> possible = possible(request.parts(), source, remarks);
         HandOff handOff = handOff(source, possible, folder, remarks);
-        List<HandOffFile> files = new ArrayList<>();
+        Map<String, List<HandOffFile>> kinds = new LinkedHashMap<>();
         SessionsText joined = new SessionsText(handOff, source.parts());
         if (!source.parts().isEmpty()) {
-            files.add(joined.file());
+            kinds.put(SESSIONS, List.of(joined.file()));
         }
-        possible.forEach(part -> part.files(handOff).forEach(file -> files.add(stoppable(file))));
+        possible.forEach(part -> kinds.put(
+                part.name(), part.files(handOff).stream().map(this::stoppable).toList()));
+        List<HandOffFile> files = kinds.values().stream().flatMap(List::stream).toList();
         List<Path> written = new HandOffWriter().write(folder, files, request.replace());
+        tidy(folder, kinds, new WrittenFiles(sessions), written).ifPresent(remarks::add);
         if (source.rolling()) {
             remarks.add("the session is still running; this is how far it has come");
         }
@@ -104,6 +113,39 @@ public final class HandOffService {
         List<String> notes = new ArrayList<>(joined.takes());
         notes.addAll(notes(handOff, possible));
         return new Written(summary(handOff), folder, written, remarks, notes);
+    }
+
+    /**
+     * Removes what an earlier hand-off wrote of the same kinds, if it is to be replaced. Says which files are still of the earlier one: of
+     * other kinds if it was to be replaced, and of the same kinds if not.
+     */
+    private Optional<String> tidy(
+            Path folder, Map<String, List<HandOffFile>> kinds, WrittenFiles notes, List<Path> written) {
+        List<String> left = new ArrayList<>();
+        for (WrittenFiles.Note note : notes.earlier(folder, written)) {
+            boolean same = kinds.containsKey(note.kind()) || note.kind().equals(SESSIONS);
+            boolean gone = request.replace() && same && removed(Path.of(note.file()));
+            if (!gone && (request.replace() || same)) {
+                left.add(String.valueOf(Path.of(note.file()).getFileName()));
+            }
+        }
+        Map<String, List<Path>> places = new LinkedHashMap<>();
+        kinds.forEach((kind, files) -> places.put(
+                kind, files.stream().map(file -> folder.resolve(file.name())).toList()));
+        notes.keep(places);
+        return left.isEmpty()
+                ? Optional.empty()
+                : Optional.of("of an earlier hand-off, and not written anew: "
+                        + String.join(", ", left.stream().sorted().toList()));
+    }
+
+    private static boolean removed(Path file) {
+        try {
+            Files.delete(file);
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private CutRules rules() {

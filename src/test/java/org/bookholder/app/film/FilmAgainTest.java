@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -79,6 +80,36 @@ final class FilmAgainTest {
         assertThat(film(request).made().file())
                 .as("the last one is not whole any more")
                 .isEqualTo(folder.resolve("out/a-3.mp4"));
+    }
+
+    /** A folder without course.yaml is a course, too. */
+    @Test
+    void theFilmOfALooseLessonGoesIntoExportsBesideItAndOneMadeBeforeIsFound() throws ProblemException, IOException {
+        FilmedReading.match(session, camera, BEFORE, 0);
+        FilmRequest usual = SmallFilm.of(session, folder);
+        Path before = film(usual).made().file();
+        assertThat(before).as("without its file").isEqualTo(session.resolve("film/noise-to-be-cut.mp4"));
+        Path lesson = Files.writeString(folder.resolve("lesson.md"), FilmedReading.TEXT);
+        FilmResult made = film(usual);
+        assertThat(made.made().file()).isEqualTo(folder.resolve("exports/lesson.mp4"));
+        assertThat(film(usual).already()).isTrue();
+
+        // As it lay before: the same film in the session.
+        Path old = session.resolve("film/lesson.mp4");
+        for (String ending : List.of("mp4", "vtt", "srt", "txt")) {
+            Files.move(folder.resolve("exports/lesson." + ending), session.resolve("film/lesson." + ending));
+        }
+        Path notes = session.resolve("film/films.json");
+        Files.writeString(
+                notes,
+                Files.readString(notes)
+                        .replace(
+                                folder.resolve("exports").toString(),
+                                session.resolve("film").toString()));
+        FilmResult found = film(usual);
+        assertThat(found.already()).isTrue();
+        assertThat(found.made().file()).isEqualTo(old);
+        assertThat(lesson).exists();
     }
 
     @Test
