@@ -1,7 +1,5 @@
 package org.bookholder.bench;
 
-import static org.bookholder.testing.Readings.s;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +13,7 @@ import org.bookholder.film.FilmMaker;
 import org.bookholder.film.FilmOrder;
 import org.bookholder.film.FilmReadBack;
 import org.bookholder.film.NumberedCamera;
+import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.format.FormatChooser;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
@@ -77,7 +76,23 @@ public final class FilmSync {
         }
         int count = (int) (SECONDS * frames.numerator() / frames.denominator());
         Path camera = NumberedCamera.make(folder.resolve("camera.mp4"), count, rate, voice, how.toArray(String[]::new));
-        Path recorder = Wav.write(folder.resolve("recorder.wav"), RATE, gaining());
+        FilmPlan plan = plan(camera, frames, uneven, recorded ? Optional.of(gaining()) : Optional.empty());
+        FilmReadBack film = FilmReadBack.of(made(plan, camera), folder);
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %d pictures, %d not as planned of %d at borders; sound late by %s samples at the beginning, %s in the middle,"
+                        + " %s at the end%n",
+                name,
+                film.pictures(),
+                wrong(film, plan, uneven),
+                4 * CLIPS,
+                late(film, plan, 0),
+                late(film, plan, CLIPS / 2),
+                late(film, plan, CLIPS - 1));
+    }
+
+    private static FilmPlan plan(Path camera, FrameRate frames, boolean uneven, Optional<Path> recorder)
+            throws ProblemException {
         PictureFacts facts = PictureFile.look(camera);
         int each = (int) Math.round(CLIP_SECONDS * frames.numerator() / frames.denominator());
         int step = (int) Math.round((CLIP_SECONDS + LEFT_OUT_SECONDS) * frames.numerator() / frames.denominator());
@@ -85,9 +100,9 @@ public final class FilmSync {
         for (int i = 0; i < CLIPS; i++) {
             long first = (long) i * step + 7;
             double from = frames.ticksAt(first);
-            Heard heard = recorded
-                    ? new Heard(recorder, Track.Kind.RECORDER, Optional.empty(), from * (1 + GAIN), 1 + GAIN)
-                    : new Heard(camera, Track.Kind.CAMERA, Optional.empty(), from, 1);
+            Heard heard = recorder.map(
+                            file -> new Heard(file, Track.Kind.RECORDER, Optional.empty(), from * (1 + GAIN), 1 + GAIN))
+                    .orElseGet(() -> new Heard(camera, Track.Kind.CAMERA, Optional.empty(), from, 1));
             clips.add(new FilmClip(
                     1,
                     1,
@@ -101,33 +116,16 @@ public final class FilmSync {
                     Optional.of(heard),
                     List.of()));
         }
-        FilmPlan plan = new FilmPlan(frames, clips);
-        FilmOrder order = new FilmOrder(
-                plan,
-                FormatChooser.of(
-                                ProfileForm.usual(),
-                                List.of(facts),
-                                frames,
-                                s((double) CLIPS * each * frames.denominator() / frames.numerator()),
-                                false)
-                        .format(),
-                Scripts.of("A line."),
-                false,
-                folder.resolve("film.mp4"),
-                Optional.empty());
-        new FilmMaker(order, Optional.empty(), 2, part -> {}).make();
-        FilmReadBack film = FilmReadBack.of(folder.resolve("film.mp4"), folder);
-        System.out.printf(
-                Locale.ROOT,
-                "%s: %d pictures, %d not as planned of %d at borders; sound late by %s samples at the beginning, %s in the middle,"
-                        + " %s at the end%n",
-                name,
-                film.pictures(),
-                wrong(film, plan, uneven),
-                4 * CLIPS,
-                late(film, plan, 0),
-                late(film, plan, CLIPS / 2),
-                late(film, plan, CLIPS - 1));
+        return new FilmPlan(frames, clips);
+    }
+
+    private Path made(FilmPlan plan, Path camera) throws ProblemException {
+        FilmFormat format = FormatChooser.of(
+                        ProfileForm.usual(), List.of(PictureFile.look(camera)), plan.rate(), plan.length(), false)
+                .format();
+        FilmOrder order =
+                new FilmOrder(plan, format, Scripts.of("A line."), false, folder.resolve("film.mp4"), Optional.empty());
+        return new FilmMaker(order, Optional.empty(), 2, part -> {}).make().file();
     }
 
     /** Of the first two and the last two pictures of each piece. */
@@ -171,8 +169,8 @@ public final class FilmSync {
         return voice;
     }
 
-    /** The voice as a recorder has it whose clock gains: later in the file the longer it runs. */
-    private short[] gaining() {
+    /** The file of a recorder whose clock gains: the voice comes later in it the longer it runs. */
+    private Path gaining() {
         short[] file = new short[(int) (voice.length * (1 + GAIN)) - 2];
         for (int i = 0; i < file.length; i++) {
             double at = i / (1 + GAIN);
@@ -180,6 +178,6 @@ public final class FilmSync {
             int after = Math.min(voice.length - 1, before + 1);
             file[i] = (short) Math.rint(voice[before] + (at - before) * (voice[after] - voice[before]));
         }
-        return file;
+        return Wav.write(folder.resolve("recorder.wav"), RATE, file);
     }
 }
