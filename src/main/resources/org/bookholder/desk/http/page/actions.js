@@ -64,6 +64,7 @@ async function mark() {
   const line = markSubject();
   if (await act({ do: 'mark', line })) {
     justMarked(line);
+    showFoot();
     aloud(`Line ${line} marked. A adds a note, U undoes it.`);
   }
 }

@@ -65,13 +65,14 @@ const expected = () => {
   named = {};
 };
 
+/** Call this when this person has chosen a line, and draw the buttons. */
 export function chooseLine(line) {
   chosen.set(line);
   marked.set(0);
   expected();
 }
 
-/** Call this when this person has marked a line. */
+/** Call this when this person has marked a line, and draw the buttons: they name another line from now on. */
 export function justMarked(line) {
   marked.set(line);
   expected();
