@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import org.bookholder.cutlist.CutList;
 import org.bookholder.cutlist.TakeSound;
+import org.bookholder.handoff.timeline.CoverMedia;
 import org.bookholder.handoff.timeline.Media;
 import org.bookholder.handoff.timeline.Timeline;
 import org.bookholder.session.SessionEvent;
@@ -20,6 +21,7 @@ import org.bookholder.session.SessionState;
  * @param cut which attempts are used, and where they are cut
  * @param timeline the same, counted in frames
  * @param media every file that contains takes or parts of them
+ * @param covers the author's own pictures and clips that were found, in the order of the script
  * @param sound the takes' recordings
  * @param zone time zone for times of day
  */
@@ -31,11 +33,13 @@ public record HandOff(
         CutList cut,
         Timeline timeline,
         List<Media> media,
+        List<CoverMedia> covers,
         TakeSound sound,
         ZoneId zone) {
     /** Copies the lists. */
     public HandOff {
         events = List.copyOf(events);
         media = List.copyOf(media);
+        covers = List.copyOf(covers);
     }
 }

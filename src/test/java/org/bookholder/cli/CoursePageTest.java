@@ -104,7 +104,8 @@ final class CoursePageTest {
         String hub = StoredExamples.script("The hub");
         String other = files.file("2-hub.md", hub).toString();
         StoredExamples.write(folder.resolve("wheels/sessions/wednesday"), other, hub);
-        browser.until("courseState().sessions.length === 3");
+        browser.until(
+                "courseState().sessions.length === 3 && courseState().sessions.filter(s => s.open === 4).length === 2");
         browser.press("2");
         browser.press("?");
         browser.until("document.querySelector('#keys').textContent.includes('print this list')");

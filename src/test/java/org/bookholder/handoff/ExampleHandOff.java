@@ -135,6 +135,7 @@ public final class ExampleHandOff {
                 plain.cut(),
                 plain.timeline(),
                 plain.media(),
+                plain.covers(),
                 sound,
                 plain.zone());
     }
@@ -165,6 +166,7 @@ public final class ExampleHandOff {
                     cut,
                     TimelineBuilder.build(cut, timecode, media, new PunchIn(115, 200)),
                     media,
+                    List.of(),
                     TONE,
                     ZoneOffset.UTC);
         } catch (ProblemException e) {

@@ -30,6 +30,7 @@ import org.bookholder.handoff.HandOffWriter;
 import org.bookholder.handoff.captions.CaptionsPart;
 import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.handoff.sound.TakesPart;
+import org.bookholder.handoff.timeline.CoverMedia;
 import org.bookholder.handoff.timeline.Media;
 import org.bookholder.handoff.timeline.MediaList;
 import org.bookholder.handoff.timeline.Timeline;
@@ -203,7 +204,9 @@ public final class HandOffService {
         TakeSound sound = stop.over(source.sound());
         CutList cut = CutPlanner.plan(source.state(), rules(), sound);
         Timeline timeline = TimelineBuilder.build(cut, timecode, media, punchIn(footage));
-        return new HandOff(out, name, source.state(), source.events(), cut, timeline, media, sound, here.zone());
+        List<CoverMedia> covers = HandOffCovers.of(source.state().script(), remarks);
+        return new HandOff(
+                out, name, source.state(), source.events(), cut, timeline, media, covers, sound, here.zone());
     }
 
     private Timecode timecode(Timecode usual) throws ProblemException {

@@ -16,29 +16,35 @@ import org.bookholder.handoff.timeline.Media;
 record MediaLinks(Path folder) {
     /** The link as a path, with slashes if it is relative. */
     String path(Media media) {
-        return beside(media) ? String.join("/", steps(media)) : media.file().toString();
+        return beside(media.file())
+                ? String.join("/", steps(media.file()))
+                : media.file().toString();
     }
 
     /** The link as a URI reference (RFC 3986). */
     String uri(Media media) {
-        return beside(media)
-                ? String.join(
-                        "/", steps(media).stream().map(MediaLinks::escaped).toList())
-                : media.file().toUri().toString();
+        return uri(media.file());
     }
 
-    private boolean beside(Media media) {
+    /** The same of any file. */
+    String uri(Path file) {
+        return beside(file)
+                ? String.join("/", steps(file).stream().map(MediaLinks::escaped).toList())
+                : file.toUri().toString();
+    }
+
+    private boolean beside(Path file) {
         Path here = folder.toAbsolutePath().normalize();
         Path around = here.getParent();
         // Everything lies below a root; that is not "beside".
         boolean whole = around == null || around.getParent() == null;
-        return media.file().toAbsolutePath().normalize().startsWith(whole ? here : around);
+        return file.toAbsolutePath().normalize().startsWith(whole ? here : around);
     }
 
-    private List<String> steps(Media media) {
+    private List<String> steps(Path file) {
         Path here = folder.toAbsolutePath().normalize();
         List<String> steps = new ArrayList<>();
-        here.relativize(media.file().toAbsolutePath().normalize()).forEach(step -> steps.add(step.toString()));
+        here.relativize(file.toAbsolutePath().normalize()).forEach(step -> steps.add(step.toString()));
         return steps;
     }
 

@@ -3,12 +3,15 @@ package org.bookholder.handoff.edit;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.StreamTime;
 
 /** Creates the objects that every OpenTimelineIO file consists of. */
 final class OtioNodes {
+    private final FrameRate frames;
     private final double rate;
 
     OtioNodes(FrameRate rate) {
+        frames = rate;
         this.rate = rate.perSecond();
     }
 
@@ -31,6 +34,11 @@ final class OtioNodes {
             node.putArray("children");
         }
         return node;
+    }
+
+    /** How many whole frames a length has. */
+    long frames(StreamTime length) {
+        return frames.frameAt(length.ticks());
     }
 
     ObjectNode time(long frames) {

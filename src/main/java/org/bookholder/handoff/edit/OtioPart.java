@@ -11,6 +11,7 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.timeline.Media;
+import org.bookholder.handoff.timeline.PlacedCoverMedia;
 import org.bookholder.handoff.timeline.Source;
 import org.bookholder.handoff.timeline.SourceTrack;
 import org.bookholder.handoff.timeline.SourceTrack.Piece;
@@ -20,9 +21,10 @@ import org.bookholder.handoff.timeline.TimelineEvent;
 import org.bookholder.wording.MarkerText;
 
 /**
- * The cut list as an OpenTimelineIO timeline: a video track for each camera and an audio track for each source of sound.
+ * The cut list as an OpenTimelineIO timeline: a video track for each camera, one for the author's own pictures and clips, and an audio
+ * track for each source of sound.
  *
- * <p>A stack shows its last track on top, so the camera that the cut prefers comes last and the others lie under it. Of
+ * <p>A stack shows its last track on top, so the camera that the cut prefers comes after the others, and what covers it behind it. Of
  * several sounds at one moment only the best is enabled.
  *
  * <p>Schemas and fields from its documentation (otio-serialized-schema-only-fields.md). It writes Clip.2 and Marker.2,
@@ -74,7 +76,7 @@ public final class OtioPart implements HandOffPart {
             heard = SourceTracks.sound(timeline, handOff.media());
         }
 
-        /** The video tracks with the preferred one last, then the audio tracks; the preferred track has the markers. */
+        /** The video tracks with the preferred one last and what covers it, then the audio tracks; the preferred track has the markers. */
         List<ObjectNode> all() {
             List<ObjectNode> tracks = new ArrayList<>();
             for (SourceTrack source : sources) {
@@ -82,12 +84,21 @@ public final class OtioPart implements HandOffPart {
                     tracks.add(0, track("Video", source.name(), source.pieces(), tracks.isEmpty()));
                 }
             }
+            int cameras = tracks.size();
             for (SourceTrack source : sources) {
                 if (source.sounding()) {
                     tracks.add(track("Audio", source.name(), parts(source), tracks.isEmpty()));
                 }
             }
-            return tracks.isEmpty() ? List.of(track("Audio", "Audio", heard, true)) : tracks;
+            if (tracks.isEmpty()) {
+                tracks.add(track("Audio", "Audio", heard, true));
+            }
+            List<PlacedCoverMedia> covers =
+                    PlacedCoverMedia.of(timeline, handOff.state().script(), handOff.covers());
+            if (!covers.isEmpty()) {
+                tracks.add(cameras, OtioCovers.track(nodes, links, covers));
+            }
+            return tracks;
         }
 
         private ObjectNode track(String kind, String name, List<Piece> pieces, boolean marked) {

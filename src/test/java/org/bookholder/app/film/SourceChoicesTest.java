@@ -71,7 +71,7 @@ final class SourceChoicesTest {
         inThird = inverted(clean);
         Path other = Wav.write(shared.resolve("other.wav"), RATE, noisy(new short[21 * RATE], 3000, 4));
         recorder = Ffmpeg.make(
-                shared.resolve("ZOOM0001.WAV"),
+                shared.resolve("RECD0001.WAV"),
                 "-i",
                 voice.toString(),
                 "-i",
@@ -100,16 +100,16 @@ final class SourceChoicesTest {
                                 assertThat(picture).isEqualTo("picture: C0001.MP4, the camera that was matched first"),
                         sound -> assertThat(sound)
                                 .matches(
-                                        "sound: ZOOM0001\\.WAV, channel 3, because the camera's own is 1[3-7] dB noisier"));
+                                        "sound: RECD0001\\.WAV, channel 3, because the camera's own is 1[3-7] dB noisier"));
         FilmResult film = film();
         assertThat(FilmText.of(film))
-                .anyMatch(line -> line.matches("Sound of take 1: ZOOM0001\\.WAV, channel 3, because .*"));
+                .anyMatch(line -> line.matches("Sound of take 1: RECD0001\\.WAV, channel 3, because .*"));
         assertThat(new ObjectMapper()
                         .readTree(FilmJson.of(film))
                         .at("/sound/takes/0")
                         .asText())
-                .startsWith("Sound of take 1: ZOOM0001.WAV, channel 3, because");
-        assertHeard(film, "ZOOM0001.WAV", "3", inThird, inFirst);
+                .startsWith("Sound of take 1: RECD0001.WAV, channel 3, because");
+        assertHeard(film, "RECD0001.WAV", "3", inThird, inFirst);
 
         choices.choose(session, new Wish(List.of(), Optional.empty(), Optional.of("C0001.MP4")));
         assertThat(said()).contains("sound: C0001.MP4, as you chose");
@@ -119,17 +119,17 @@ final class SourceChoicesTest {
 
         choices.undo(session);
         assertThat(said()).contains("picture: C0001.MP4, the camera that was matched first");
-        assertThat(said().get(1)).startsWith("sound: ZOOM0001.WAV, channel 3, because");
+        assertThat(said().get(1)).startsWith("sound: RECD0001.WAV, channel 3, because");
     }
 
     @Test
     void oneTakeIsShownAndHeardByOthersInFilmAndHandOff() throws ProblemException, IOException {
-        choices.choose(session, new Wish(List.of(1), Optional.of("C0002.MP4"), Optional.of("ZOOM0001.WAV:1-3")));
+        choices.choose(session, new Wish(List.of(1), Optional.of("C0002.MP4"), Optional.of("RECD0001.WAV:1-3")));
         assertThat(said())
                 .satisfiesExactly(
                         picture -> assertThat(picture).isEqualTo("picture: C0002.MP4, as you chose"),
                         sound -> assertThat(sound)
-                                .isEqualTo("sound: ZOOM0001.WAV, channels 1 and 3, the second inverted, as you chose"),
+                                .isEqualTo("sound: RECD0001.WAV, channels 1 and 3, the second inverted, as you chose"),
                         part -> assertThat(part)
                                 .matches("C0002.MP4 has only 6\\.0 to .* s of its .* s: the rest is from C0001.MP4"));
         FilmBoard board = FilmBoard.of(here, SmallFilm.of(session, folder));
@@ -145,7 +145,7 @@ final class SourceChoicesTest {
         String edl = Files.readString(written.folder().resolve("noise-to-be-cut.edl"));
         assertThat(edl)
                 .containsPattern("C0002 +V ")
-                .containsPattern("ZOOM0001 A ")
+                .containsPattern("RECD0001 A ")
                 .contains("* AUDIO CHANNELS: 1-3");
         assertThat(Files.readString(written.folder().resolve("noise-to-be-cut.otio")))
                 .contains("\"channels\" : \"1-3\"");
@@ -158,19 +158,19 @@ final class SourceChoicesTest {
 
     @Test
     void aFileThatIsGoneIsNamedAndAnotherIsUsedMeanwhile() throws ProblemException, IOException {
-        Path card = Files.copy(recorder, folder.resolve("ZOOM0009.WAV"));
+        Path card = Files.copy(recorder, folder.resolve("RECD0009.WAV"));
         match(card);
-        choices.choose(session, new Wish(List.of(), Optional.empty(), Optional.of("ZOOM0009.WAV:4")));
-        assertThat(said()).contains("sound: ZOOM0009.WAV, channel 4, as you chose");
+        choices.choose(session, new Wish(List.of(), Optional.empty(), Optional.of("RECD0009.WAV:4")));
+        assertThat(said()).contains("sound: RECD0009.WAV, channel 4, as you chose");
         Files.delete(card);
         assertThat(said())
                 .contains(
-                        "sound: ZOOM0001.WAV, channel 3, instead of ZOOM0009.WAV:4, which you chose and which is gone")
+                        "sound: RECD0001.WAV, channel 3, instead of RECD0009.WAV:4, which you chose and which is gone")
                 .contains(
-                        "the sound you chose, ZOOM0009.WAV:4, is not where it was matched: put it back, or match it where"
-                                + " it is now; meanwhile ZOOM0001.WAV, channel 3 is used");
+                        "the sound you chose, RECD0009.WAV:4, is not where it was matched: put it back, or match it where"
+                                + " it is now; meanwhile RECD0001.WAV, channel 3 is used");
         assertThat(film().remarks())
-                .anyMatch(remark -> remark.contains("ZOOM0009.WAV is not where it was matched any more"));
+                .anyMatch(remark -> remark.contains("RECD0009.WAV is not where it was matched any more"));
     }
 
     @Test
@@ -179,11 +179,11 @@ final class SourceChoicesTest {
         refused(
                 new Wish(List.of(), Optional.of("C0009.MP4"), Optional.empty()),
                 "C0009.MP4: is not one of the matched files");
-        refused(new Wish(List.of(), Optional.of("ZOOM0001.WAV"), Optional.empty()), "ZOOM0001.WAV: has no picture");
+        refused(new Wish(List.of(), Optional.of("RECD0001.WAV"), Optional.empty()), "RECD0001.WAV: has no picture");
         refused(
-                new Wish(List.of(), Optional.of("C0002.MP4"), Optional.of("ZOOM0001.WAV:5")),
-                "ZOOM0001.WAV: has no channel 5; it has 4 channels");
-        refused(new Wish(List.of(), Optional.empty(), Optional.of("ZOOM0001.WAV:x")), "'x' is no channel");
+                new Wish(List.of(), Optional.of("C0002.MP4"), Optional.of("RECD0001.WAV:5")),
+                "RECD0001.WAV: has no channel 5; it has 4 channels");
+        refused(new Wish(List.of(), Optional.empty(), Optional.of("RECD0001.WAV:x")), "'x' is no channel");
         refused(new Wish(List.of(), Optional.empty(), Optional.of("no\0path:1")), "is not one of the matched files");
         refused(new Wish(List.of(2), Optional.empty(), Optional.of("C0001.MP4")), "there is no take 2; it has take 1");
         assertThat(said()).isEqualTo(before);

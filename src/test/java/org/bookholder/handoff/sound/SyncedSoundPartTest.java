@@ -171,6 +171,7 @@ final class SyncedSoundPartTest extends HandOffPartContract {
                 plain.cut(),
                 plain.timeline(),
                 plain.media(),
+                plain.covers(),
                 sound,
                 plain.zone());
     }
