@@ -74,6 +74,10 @@ final class SquareBrackets {
     private static final Pattern BEFORE_CONTROL = Pattern.compile(
             "(?i)^ (?:keys?|buttons?|menus?|tabs?|icons?|commands?|options?|dialog(?:ue)?s?|fields?|switch(?:es)?|box(?:es)?|links?)\\b.*");
 
+    /** The thing that is held or used comes behind the bracket: "hold [lift it] the cup". */
+    private static final Pattern BEFORE_OBJECT = Pattern.compile(
+            "(?i)^ (?:the|an?|this|that|these|those|my|your|his|her|its|our|their|it|them|both|all|one)\\b.*");
+
     private static final Pattern BEHIND_LIST = Pattern.compile(
             "(?i).*\\b(?:lists?|arrays?|vectors?|tuples?|sets?|sequences?|matri(?:x|ces)|concentrations?|units?)[,:]?(?: of| is| like| called)?,? $");
     private static final Pattern LISTED = Pattern.compile("(?:[^\\s,;]{1,20})?(?:[,;] ?[^\\s,;]{1,20}){0,20}");
@@ -91,6 +95,9 @@ final class SquareBrackets {
     /** A word that is missing between an article and what it belongs to. */
     private static final Pattern BEHIND_ARTICLE =
             Pattern.compile("(?i)(?s).*\\b(?:the|an?|his|her|my|your|our|their|its) $");
+
+    /** How many characters before and behind a bracket may tell what it is. */
+    private static final int NEAR = 300;
 
     private final NoteMarks marks;
 
@@ -113,15 +120,16 @@ final class SquareBrackets {
     /**
      * What the bracket between two indices is.
      *
-     * @param text the whole line
+     * @param line the whole line
      * @param open index of the opening bracket
      * @param end index behind the closing one
      * @param behindRead whether the bracket before it in the line is read
      */
-    Verdict of(String text, int open, int end, boolean behindRead) {
-        String inside = text.substring(open + 1, end - 1).strip();
-        String before = Typography.plain(text.substring(0, open));
-        String after = Typography.plain(text.substring(end));
+    Verdict of(MarkedSourceLine line, int open, int end, boolean behindRead) {
+        String plain = line.plain();
+        String inside = line.text().substring(open + 1, end - 1).strip();
+        String before = plain.substring(Math.max(0, open - NEAR), open);
+        String after = plain.substring(end, Math.min(plain.length(), end + NEAR));
         boolean cue = CUE.matcher(inside).matches();
         if (EDITOR.matcher(inside).matches()) {
             return new Verdict(Kind.REMARK, "an editor's mark, which is not read");
@@ -135,7 +143,8 @@ final class SquareBrackets {
         if (standsAlone(before, after)) {
             return ALONE;
         }
-        return cue ? REMARK : within(inside, before, after, behindRead);
+        boolean quoted = plain.substring(0, open).chars().filter(c -> c == '"').count() % 2 == 1;
+        return cue ? REMARK : within(inside, before, after, behindRead, quoted);
     }
 
     private boolean isMark(String inside, String before) {
@@ -170,7 +179,7 @@ final class SquareBrackets {
         return (begins && ends) || (before.isBlank() && after.isBlank());
     }
 
-    private static Verdict within(String inside, String before, String after, boolean behindRead) {
+    private static Verdict within(String inside, String before, String after, boolean behindRead, boolean quoted) {
         if (!inside.isEmpty() && SIGNS.matcher(inside).matches()) {
             return new Verdict(Kind.READ, "it holds a number or a sign, not words");
         }
@@ -184,7 +193,7 @@ final class SquareBrackets {
             return new Verdict(Kind.READ, "it holds the items of a list");
         }
         if (FUNCTION_WORDS.contains(Typography.lower(inside))
-                || (isQuoted(before) && NAMED.matcher(inside).matches())
+                || (quoted && NAMED.matcher(inside).matches())
                 || (BEHIND_ARTICLE.matcher(before).matches() && inside.matches("\\p{Ll}{2,20}"))) {
             return new Verdict(Kind.READ, "words that the sentence needs");
         }
@@ -199,11 +208,9 @@ final class SquareBrackets {
                 || (label
                         && (BEHIND_VERB.matcher(before).matches()
                                 || (behindRead && CHAINED.matcher(before).matches())))
-                || (few && RIGHT_BEHIND_VERB.matcher(before).matches())
+                || (few
+                        && RIGHT_BEHIND_VERB.matcher(before).matches()
+                        && (label || !BEFORE_OBJECT.matcher(after).matches()))
                 || (few && BEFORE_CONTROL.matcher(after).matches());
-    }
-
-    private static boolean isQuoted(String before) {
-        return before.chars().filter(c -> c == '"').count() % 2 == 1;
     }
 }

@@ -123,11 +123,11 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
                 leftOut.add(new LeftOut(sourceLine, box.group(), "a check box is not read"));
                 return take(at, box.end());
             }
-            int end = closing(at);
+            int end = SquareBrackets.isHalfOpen(text, at) ? -1 : closing(at);
             if (end < 0) {
                 return at;
             }
-            SquareBrackets.Verdict verdict = rules.of(text, at, end, read);
+            SquareBrackets.Verdict verdict = rules.of(line, at, end, read);
             String written = text.substring(at, end);
             read = verdict.kind() == SquareBrackets.Kind.READ;
             if (verdict.kind() == SquareBrackets.Kind.MARK) {

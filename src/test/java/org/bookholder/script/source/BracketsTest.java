@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which brackets are read aloud; the list was written, from common practice, before the program was tried on it. */
 class BracketsTest {
@@ -107,6 +108,63 @@ class BracketsTest {
                         .lines())
                 .extracting(ScriptLine::text)
                 .containsExactly("Take the jar.", "Go back to [1] now.");
+    }
+
+    /** Check boxes as in lists of Markdown, an index and a letter that begin a sentence. */
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aLineThatBeginsWithABracketIsNoNoteByThatAlone(Format format) throws ProblemException {
+        ExplainedScript read = ScriptReader.explain("""
+            - [x] Open the lid.
+            - [x] Pour the water.
+
+            The list f[0] is long.
+
+            [0] is its first place.
+
+            [a] is a vowel. We say it in "wave[a]".
+
+            [a] is said as in father.
+            """, "l", format);
+
+        assertThat(read.script().lines())
+                .extracting(ScriptLine::text)
+                .containsExactly(
+                        "• Open the lid.",
+                        "• Pour the water.",
+                        "The list f[0] is long.",
+                        "[0] is its first place.",
+                        "[a] is a vowel.",
+                        "We say it in \"wave\".",
+                        "[a] is said as in father.");
+        assertThat(read.leftOut()).extracting(LeftOut::what).containsExactly("[x]", "[x]", "[a]");
+    }
+
+    /** "[0, 1)" is closed by its round bracket, not by a square one further on; ISO 80000-2, from memory. */
+    @Test
+    void aHalfOpenIntervalEndsAtItsRoundBracket() throws ProblemException {
+        assertThat(ScriptReader.parse("Both [0, 1) and (0, 1] hold.", "l", Format.PLAIN_TEXT)
+                        .lines())
+                .extracting(ScriptLine::text)
+                .containsExactly("Both [0, 1) and (0, 1] hold.");
+    }
+
+    /** What is held or used stands behind the bracket, so that it names nothing; common practice. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Now hold [lift it] the cup.", "I use [smiling] this one.", "Open [slowly turn] the jar."})
+    void aRemarkBetweenAVerbAndItsObjectIsNotRead(String text) throws ProblemException {
+        assertThat(ScriptReader.parse(text, "l", Format.PLAIN_TEXT).lines())
+                .extracting(ScriptLine::text)
+                .containsExactly(text.replaceAll("\\[[^]]*\\] ", ""));
+    }
+
+    @Test
+    void aBracketFarBehindInALongLineIsTakenAlike() throws ProblemException {
+        String before = "We see " + "one and two ".repeat(100);
+        ExplainedScript read = ScriptReader.explain(
+                before + "and press [Enter] \"of [the day]\" now [smile] so.", "l", Format.PLAIN_TEXT);
+
+        assertThat(read.brackets()).extracting(TakenBracket::read).containsExactly(true, true, false);
     }
 
     @Test
