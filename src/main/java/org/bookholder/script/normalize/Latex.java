@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /**
  * Finds formulae between dollar signs, {@code $x^2$}, beside amounts of money. As in Pandoc's Markdown (its manual,
  * "tex_math_dollars"), no space stands behind the first sign and before the last, and no digit behind the last; besides,
- * what stands between them must not read like a sentence.
+ * what stands between them must not read like a sentence, nor end in what ties two variables of a program, {@code $a+$b}.
  */
 public final class Latex {
     private static final Pattern BETWEEN = Pattern.compile(
@@ -14,7 +14,11 @@ public final class Latex {
     private static final Pattern COMMAND = Pattern.compile("\\\\[A-Za-z]{1,30}");
     private static final Pattern FUNCTION = Pattern.compile("\\b(?:sin|cos|tan|log|exp|lim|max|min|mod|gcd|det)\\b");
     private static final Pattern SENTENCE =
-            Pattern.compile("\\p{L}{4,}|\\p{L}{2,}[,;:]? \\p{L}{2,}|[,;:] \\p{L}{2,}|\\d[,.;]? \\p{L}{2,}");
+            Pattern.compile("\\p{L}{4,}|\\p{L}{2,}[,;:]? \\p{L}{2,}|[,;:] \\p{L}{2,}|\\d[,.;]? \\p{L}{2,}"
+                    + "|[ (](?:and|or|to|of|in|is|not|but|vs|per|than|with|from) |\"");
+
+    /** What ends before another variable; a sign behind "^" is a power. */
+    private static final Pattern TIED = Pattern.compile("(?s).*(?<!\\^)[-+=*/.,:;&|<>(\\[]");
 
     private Latex() {}
 
@@ -24,9 +28,17 @@ public final class Latex {
             return -1;
         }
         Matcher between = BETWEEN.matcher(text).region(open, text.length()).useTransparentBounds(true);
-        return between.lookingAt() && isFormula(between.group(1) == null ? between.group(2) : between.group(1))
-                ? between.end()
-                : -1;
+        if (!between.lookingAt()) {
+            return -1;
+        }
+        String inside = between.group(1) == null ? between.group(2) : between.group(1);
+        return isFormula(inside) && !isTied(inside, text, between.end()) ? between.end() : -1;
+    }
+
+    private static boolean isTied(String inside, String text, int end) {
+        boolean named =
+                end < text.length() && (Character.isLetter(text.charAt(end)) || "_{(".indexOf(text.charAt(end)) >= 0);
+        return named && TIED.matcher(inside).matches();
     }
 
     private static boolean isFormula(String inside) {

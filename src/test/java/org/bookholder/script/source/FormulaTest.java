@@ -68,6 +68,37 @@ class FormulaTest {
                 .contains("dollars");
     }
 
+    /** Variables of shells and of PHP, ranks of prices, and the end of a line in regular expressions; common practice. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Add $a+$b here.",
+                "Join $a.$b here.",
+                "Write ${a}/${b} here.",
+                "Look at $a[$i] here.",
+                "They are $$ or $$$ there.",
+                "Pay $20 (or **$x**) now.",
+                "Match \"a+$\" and \"b{2}$\" now."
+            })
+    void dollarSignsOfProgramsAndPricesAreNoFormulae(String text) throws ProblemException {
+        for (Format format : Format.values()) {
+            ExplainedScript read = ScriptReader.explain(text, "l", format);
+            assertThat(read.leftOut()).isEmpty();
+            assertThat(read.script().lines().get(0).words().stream()
+                            .filter(word -> word.written().contains("$")))
+                    .isNotEmpty()
+                    .allMatch(word -> word.spoken().get(0).contains("dollars"));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"$Na^+$s", "$v^2 = u^2 + 2as$", "$x = y+$"})
+    void aFormulaMayEndInASignOrHoldLettersThatAreAWord(String formula) throws ProblemException {
+        assertThat(lines("See " + formula + " now.", Format.MARKDOWN).get(0).words())
+                .hasSize(3)
+                .noneMatch(word -> word.spoken().get(0).contains("dollars"));
+    }
+
     /** What no rule says is shown, named with what to do, and never called dollars. */
     @ParameterizedTest
     @EnumSource(Format.class)
