@@ -23,6 +23,8 @@ import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Hand-offs of sessions in every state, and requests that must be refused. */
 final class HandOffCommandTest {
@@ -143,6 +145,25 @@ final class HandOffCommandTest {
                 .contains("of an earlier hand-off, and not written anew: ")
                 .contains("noise-to-be-cut.vtt")
                 .doesNotContain("noise-to-be-cut.edl");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "null",
+                "[null]",
+                "[{}]",
+                "[{\"kind\": \"edl\", \"file\": \"a\\u0000b\", \"bytes\": 1, \"modified\": \"\"}]",
+                "{"
+            })
+    void damagedNotesOfAnEarlierHandOffStopNone(String notes) throws Exception {
+        keep(READ);
+        Files.writeString(session.resolve("handoff-files.json"), notes);
+
+        assertThat(program.run("handoff", session.toString(), "--only", "edl"))
+                .as(program.err())
+                .isZero();
+        assertThat(Files.readString(session.resolve("handoff-files.json"))).contains("lesson.edl");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.bookholder.app.handoff;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +11,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
@@ -22,6 +24,9 @@ import org.bookholder.files.AtomicFiles;
  */
 record WrittenFiles(List<Path> sessions) {
     private static final String NOTES = "handoff-files.json";
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .build();
 
     /**
      * A file.
@@ -32,6 +37,11 @@ record WrittenFiles(List<Path> sessions) {
      * @param modified when it was written
      */
     record Note(String kind, String file, long bytes, String modified) {
+        /** Refuses what is no path on this system. */
+        Note {
+            Path.of(file);
+        }
+
         static Note of(String kind, Path file) throws IOException {
             return new Note(
                     kind,
@@ -85,7 +95,7 @@ record WrittenFiles(List<Path> sessions) {
                 }
             }
             new AtomicFiles(Access.OWNER)
-                    .write(session.resolve(NOTES), new JsonMapper().writeValueAsString(new ArrayList<>(all.values())));
+                    .write(session.resolve(NOTES), MAPPER.writeValueAsString(new ArrayList<>(all.values())));
         } catch (IOException e) {
             // Without a note these files stay where a later hand-off is written.
         }
@@ -93,8 +103,11 @@ record WrittenFiles(List<Path> sessions) {
 
     private static List<Note> read(Path session) {
         try {
-            return new JsonMapper()
-                    .readValue(Files.readString(session.resolve(NOTES)), new TypeReference<List<Note>>() {});
+            List<Note> notes =
+                    MAPPER.readValue(Files.readString(session.resolve(NOTES)), new TypeReference<List<Note>>() {});
+            return notes == null
+                    ? List.of()
+                    : notes.stream().filter(Objects::nonNull).toList();
         } catch (IOException e) {
             return List.of();
         }
