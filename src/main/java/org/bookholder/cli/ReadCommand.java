@@ -163,18 +163,22 @@ final class ReadCommand implements Callable<Integer> {
                 verbose);
     }
 
-    /** Finds the session in which each lesson's lines are picked up; lessons without such lines are taken out of a course's. */
+    /** Finds the session in which each lesson's lines are picked up; lessons without such lines are taken out of several. */
     private void pickUp(List<Path> lessons, Map<Path, ReadingOn> begun) throws ProblemException {
-        for (Path script : List.copyOf(lessons)) {
-            Optional<Path> open = PickupSession.of(script, here);
-            if (open.isPresent()) {
-                begun.put(script, new ReadingOn(open, Optional.empty()));
-            } else if (lessons.size() > 1) {
-                lessons.remove(script);
-            } else {
-                throw wrong("no line of it is to be picked up", script.toString(), "read it without --pickups");
+        List<Path> open = new ArrayList<>();
+        for (Path script : lessons) {
+            Optional<Path> going = PickupSession.of(script, here);
+            if (going.isPresent()) {
+                begun.put(script, new ReadingOn(going, Optional.empty()));
+                open.add(script);
             }
         }
+        if (open.isEmpty()) {
+            throw lessons.size() == 1
+                    ? wrong("no line of it is to be picked up", lessons.get(0).toString(), "read it without --pickups")
+                    : wrong("no line of these lessons is to be picked up", "--pickups", "read them without it");
+        }
+        lessons.retainAll(open);
     }
 
     private String whoReads() {

@@ -105,6 +105,11 @@ final class ReadCommandTest {
         assertThat(program.run(pickUp)).isEqualTo(2);
         assertThat(program.err())
                 .isEqualTo("bookholder: " + script + ": no line of it is to be picked up; read it without --pickups\n");
+        assertThat(program.run("read", script, program.file("other.md", "Another one."), "--no-window", "--pickups"))
+                .isEqualTo(2);
+        assertThat(program.err())
+                .isEqualTo(
+                        "bookholder: --pickups: no line of these lessons is to be picked up; read them without it\n");
         program.equipment.hears(new FakeEars(VOICE.hypotheses()));
         assertThat(program.run(read)).isZero();
         program.equipment.hears(new FakeEars(
