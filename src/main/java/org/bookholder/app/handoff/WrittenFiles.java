@@ -39,7 +39,7 @@ record WrittenFiles(List<Path> sessions) {
     record Note(String kind, String file, long bytes, String modified) {
         /** Refuses what is no path on this system. */
         Note {
-            Path.of(file);
+            file = Path.of(file).toString();
         }
 
         static Note of(String kind, Path file) throws IOException {
