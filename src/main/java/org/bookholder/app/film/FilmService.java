@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -202,9 +203,17 @@ public final class FilmService {
         if (shelf.isPresent()) {
             return shelf.get().folder().resolve(name + DRAFT + "." + ending);
         }
-        // Beside the lessons, with a course.yaml or without; in the session if the lesson's file is gone.
-        Optional<Path> exports = script.map(CourseHabits::courseOf).map(Course::exportsIn);
+        // Beside the lessons, with a course.yaml or without; in the session if the lesson's file is gone or lies on a
+        // card or share
+        // that can only be read.
+        Optional<Path> exports =
+                script.map(CourseHabits::courseOf).map(Course::exportsIn).filter(FilmService::canBeWritten);
         return exports.orElse(session.resolve(FOLDER)).resolve(name + "." + ending);
+    }
+
+    private static boolean canBeWritten(Path folder) {
+        Path there = Files.isDirectory(folder) ? folder : Objects.requireNonNull(folder.getParent());
+        return Files.isWritable(there);
     }
 
     /** The lesson's name in its course; without its file, its title as delivery profiles take it. */
