@@ -3,6 +3,8 @@ package org.bookholder.handoff.captions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.WordTime;
@@ -17,6 +19,10 @@ import org.bookholder.timing.StreamTime;
 public final class SaidWords {
     /** Marks that end or divide a sentence; they stay when their word was not said. */
     private static final String MARKS = ".,;:!?\u2026";
+
+    /** Between dollars, with something in it that no price has; marks may stand before and behind it. */
+    private static final Pattern FORMULA =
+            Pattern.compile("([^\\p{L}\\p{N}$]*+)\\$(?=[^$]*[\\p{L}\\\\^_=+*/])[^$]+\\$([^\\p{L}\\p{N}$]*+)");
 
     private final List<TimedWord> said = new ArrayList<>();
 
@@ -155,11 +161,19 @@ public final class SaidWords {
     }
 
     private static List<String> written(List<ScriptWord> words) {
-        return words.stream().map(ScriptWord::unmarked).toList();
+        return words.stream().map(word -> readable(word, word.unmarked())).toList();
     }
 
     private static String shown(ScriptWord word, String said) {
-        return word.isNumberIn(said) ? word.written() : word.unmarked();
+        return readable(word, word.isNumberIn(said) ? word.written() : word.unmarked());
+    }
+
+    /** A formula in TeX in words, as it may be said: viewers can't read its source. */
+    private static String readable(ScriptWord word, String text) {
+        Matcher formula = FORMULA.matcher(text);
+        return formula.matches()
+                ? formula.group(1) + String.join(" ", word.spoken().get(0)) + formula.group(2)
+                : text;
     }
 
     private static ScriptWord bare(ScriptWord word) {

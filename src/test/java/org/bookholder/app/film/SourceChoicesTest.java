@@ -150,7 +150,7 @@ final class SourceChoicesTest {
         assertThat(Files.readString(written.folder().resolve("noise-to-be-cut.otio")))
                 .contains("\"channels\" : \"1-3\"");
         assertThat(written.files())
-                .anyMatch(file -> file.endsWith("noise-to-be-cut-sync-c0001-zoom0001-ch1-minus-3.wav"));
+                .anyMatch(file -> file.endsWith("noise-to-be-cut-sync-c0001-recd0001-ch1-minus-3.wav"));
 
         choices.choose(session, new Wish(List.of(1), Optional.of("auto"), Optional.of("auto")));
         assertThat(said().get(0)).isEqualTo("picture: C0001.MP4, the camera that was matched first");

@@ -38,6 +38,17 @@ final class SaidWordsTest {
     }
 
     @Test
+    void aFormulaStandsAsItIsSaidAndAPriceAsItIsWritten() throws ProblemException {
+        List<ScriptWord> words = ScriptReader.parse("It grows with $x^2$, not $5 or $10.", "lesson.md", Format.MARKDOWN)
+                .lines()
+                .get(0)
+                .words();
+        Attempt attempt = new Attempt(1, 1, 1, s(1), s(9), true, List.of(), List.of());
+        assertThat(SaidWords.of(words, attempt).stream().map(TimedWord::text))
+                .containsSequence("with", "x squared,", "not", "$5");
+    }
+
+    @Test
     void aWordThatIsHeardAgainOrOutOfOrderKeepsItsFirstTime() {
         assertThat(spread(heard(2, 2, 3), heard(2, 3, 4), heard(1, 4, 5), heard(3, 5, 6)))
                 .containsSubsequence("Every 1.0-2.0", "wheel 2.0-3.0", "begins 5.0-6.0")

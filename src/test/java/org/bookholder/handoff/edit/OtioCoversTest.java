@@ -41,7 +41,7 @@ final class OtioCoversTest {
         assertThat(frames(track, 0)).isEqualTo(event(handOff.timeline(), 1).frames());
         assertThat(frames(track, 1))
                 .isEqualTo(second - event(handOff.timeline(), 1).out());
-        assertThat(frames(track, 2)).isEqualTo(handOff.timeline().frames() - second);
+        assertThat(frames(track, 2)).isEqualTo(event(handOff.timeline(), 5).frames());
         JsonNode still = track.at("/children/0/media_references/DEFAULT_MEDIA");
         assertThat(still.path("target_url").asText()).isEqualTo("../jar%20at%20noon.jpg");
         assertThat(still.path("available_range").isNull()).isTrue();
