@@ -37,10 +37,9 @@ final class ScriptProperties {
 
     @Property(tries = 300)
     void nothingIsLostFromPlainText(@ForAll("signs") String text) {
-        // speakers' names are shown once, brackets of directions never, nor what clings to a picture without a letter
-        // between them
-        String body = "a"
-                + text.replace('[', '(').replaceAll(":(?=\\s|$)", ";").replaceAll("(?<=🎉)(?=\\S)|(?<=\\S)(?=🎉)", " ");
+        // speakers' names are shown once, brackets of directions never; a lone sign beside a picture may go with it, so
+        // letters stand around each
+        String body = "a" + text.replace('[', '(').replaceAll(":(?=\\s|$)", ";").replace("🎉", " a 🎉 a ");
         parse(body, Format.PLAIN_TEXT).ifPresent(script -> {
             StringBuilder written = new StringBuilder();
             script.elements()
