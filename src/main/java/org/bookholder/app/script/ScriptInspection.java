@@ -80,30 +80,16 @@ public record ScriptInspection(
 
     /** The same with the pace at which it is to be read. */
     public ScriptInspection aimed(TargetPaces paces) {
-        return new ScriptInspection(
-                paces.aimed(script, Path.of(script.source())),
-                leftOut,
-                brackets,
-                unknown,
-                wordsChecked,
-                unheard,
-                speakers,
-                hard,
-                sayings);
+        return with(paces.aimed(script, Path.of(script.source())), sayings);
     }
 
     /** The same with those forms first in which things are said in the script's course. */
     public ScriptInspection said(CourseHabits.Known known) {
-        return new ScriptInspection(
-                known.habits().in(script),
-                leftOut,
-                brackets,
-                unknown,
-                wordsChecked,
-                unheard,
-                speakers,
-                hard,
-                known.sayings());
+        return with(known.habits().in(script), known.sayings());
+    }
+
+    private ScriptInspection with(Script changed, List<CourseHabits.Saying> known) {
+        return new ScriptInspection(changed, leftOut, brackets, unknown, wordsChecked, unheard, speakers, hard, known);
     }
 
     /**

@@ -1,20 +1,22 @@
 package org.bookholder.film.plan;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.cutlist.CoverSpan;
 import org.bookholder.follow.model.Attempt;
-import org.bookholder.follow.model.WordTime;
+import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 
-/** When each line and each word of a lesson comes in its film. */
-final class LineTimes {
+/** In which picture of its film each line and each word of a lesson comes. */
+final class LineTimes implements CoverSpan.LineFrames {
+    private final FrameRate rate;
     private final Map<Integer, Place> places = new HashMap<>();
 
     private record Place(FilmClip clip, int index, StreamTime begins, StreamTime ends) {}
 
     LineTimes(FilmPlan plan) {
+        rate = plan.rate();
         for (FilmClip clip : plan.clips()) {
             StreamTime start = new StreamTime(plan.tickOf(clip.start()));
             for (int i = 0; i < clip.attempts().size() && clip.used(); i++) {
@@ -35,30 +37,29 @@ final class LineTimes {
         }
     }
 
-    /** When a line begins, in the quiet before it; empty if it is not in the film. */
-    Optional<StreamTime> begin(int line) {
-        return Optional.ofNullable(places.get(line)).map(Place::begins);
+    @Override
+    public Optional<Long> begin(int line) {
+        return Optional.ofNullable(places.get(line)).map(place -> frame(place.begins));
     }
 
-    /** When it ends, in the quiet behind it. */
-    Optional<StreamTime> end(int line) {
-        return Optional.ofNullable(places.get(line)).map(Place::ends);
+    @Override
+    public Optional<Long> end(int line) {
+        return Optional.ofNullable(places.get(line)).map(place -> frame(place.ends));
     }
 
-    /** When a word is said, or else the next one that is; with the first word the line begins. */
-    Optional<StreamTime> word(int line, int word) {
+    @Override
+    public Optional<Long> word(int line, int word) {
         Place place = places.get(line);
         if (place == null || word <= 1) {
             return begin(line);
         }
         Attempt attempt = place.clip.attempts().get(place.index);
-        List<WordTime> words = attempt.words();
-        StreamTime said = words.stream()
-                .filter(time -> time.word() >= word)
-                .map(WordTime::start)
-                .findFirst()
-                .orElse(attempt.end());
-        StreamTime since = StreamTime.max(said, place.clip.begin(place.index)).since(place.clip.begin(place.index));
-        return Optional.of(StreamTime.min(place.begins.plus(since), place.ends));
+        StreamTime since = StreamTime.max(attempt.startOf(word), place.clip.begin(place.index))
+                .since(place.clip.begin(place.index));
+        return Optional.of(frame(StreamTime.min(place.begins.plus(since), place.ends)));
+    }
+
+    private long frame(StreamTime time) {
+        return rate.nearestFrame(time.ticks());
     }
 }

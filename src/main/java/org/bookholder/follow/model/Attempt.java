@@ -40,6 +40,19 @@ public record Attempt(
         return new Attempt(take, number, line, start, end, complete, words, deviations);
     }
 
+    /**
+     * When a word was said, or else the next one that was heard; the attempt's end if none was.
+     *
+     * @param word its number in the line, from 1
+     */
+    public StreamTime startOf(int word) {
+        return words.stream()
+                .filter(time -> time.word() >= word)
+                .map(WordTime::start)
+                .findFirst()
+                .orElse(end);
+    }
+
     /** The line's outcome in this attempt: clean, misread or incomplete. */
     public Outcome outcome() {
         if (!complete) {

@@ -3,12 +3,11 @@ package org.bookholder.handoff.captions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.WordTime;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.normalize.Latex;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -19,10 +18,6 @@ import org.bookholder.timing.StreamTime;
 public final class SaidWords {
     /** Marks that end or divide a sentence; they stay when their word was not said. */
     private static final String MARKS = ".,;:!?\u2026";
-
-    /** Between dollars, with something in it that no price has; marks may stand before and behind it. */
-    private static final Pattern FORMULA =
-            Pattern.compile("([^\\p{L}\\p{N}$]*+)\\$(?=[^$]*[\\p{L}\\\\^_=+*/])[^$]+\\$([^\\p{L}\\p{N}$]*+)");
 
     private final List<TimedWord> said = new ArrayList<>();
 
@@ -170,10 +165,14 @@ public final class SaidWords {
 
     /** A formula in TeX in words, as it may be said: viewers can't read its source. */
     private static String readable(ScriptWord word, String text) {
-        Matcher formula = FORMULA.matcher(text);
-        return formula.matches()
-                ? formula.group(1) + String.join(" ", word.spoken().get(0)) + formula.group(2)
-                : text;
+        int from = text.indexOf('$');
+        int end = from < 0 ? -1 : Latex.end(text, from);
+        if (end < 0 || text.substring(0, from).codePoints().anyMatch(Character::isLetterOrDigit)) {
+            return text;
+        }
+        // What is tied to it, as in "$n$th", is said with it.
+        String behind = text.substring(end).replaceFirst("^[-\u2013]?\\p{L}+", "");
+        return text.substring(0, from) + String.join(" ", word.spoken().get(0)) + behind;
     }
 
     private static ScriptWord bare(ScriptWord word) {

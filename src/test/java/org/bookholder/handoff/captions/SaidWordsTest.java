@@ -39,13 +39,14 @@ final class SaidWordsTest {
 
     @Test
     void aFormulaStandsAsItIsSaidAndAPriceAsItIsWritten() throws ProblemException {
-        List<ScriptWord> words = ScriptReader.parse("It grows with $x^2$, not $5 or $10.", "lesson.md", Format.MARKDOWN)
+        List<ScriptWord> words = ScriptReader.parse(
+                        "It grows with $x^2$, the $n$th time, not $5 or $10.", "lesson.md", Format.MARKDOWN)
                 .lines()
                 .get(0)
                 .words();
         Attempt attempt = new Attempt(1, 1, 1, s(1), s(9), true, List.of(), List.of());
         assertThat(SaidWords.of(words, attempt).stream().map(TimedWord::text))
-                .containsSequence("with", "x squared,", "not", "$5");
+                .containsSequence("with", "x squared,", "the", "n th", "time,", "not", "$5");
     }
 
     @Test
