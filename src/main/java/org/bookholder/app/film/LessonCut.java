@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param passedOver lines that were read just as well in a later session, with which no camera's file was matched
  * @param instead lines of which another reading is used, as no camera's file shows the better one any more
  */
-record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver, List<Instead> instead) {
+record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver, List<ReplacedReading> instead) {
     /** At 130 words a minute, between a slow and a quick reader (common practice). */
     private static final double SECONDS_A_WORD = 60 / 130.0;
 
@@ -83,7 +83,7 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
                 .toList();
         List<ChosenReadings.Reading> readings = readings(sessions, numbers, found);
         ChosenReadings best = ChosenReadings.of(readings, rules);
-        List<Instead> instead = Instead.of(readings, found, best, rules).stream()
+        List<ReplacedReading> instead = ReplacedReading.of(readings, found, best, rules).stream()
                 .filter(line -> !leaveOut.contains(line.line()))
                 .toList();
         Map<Integer, Integer> chosen = new HashMap<>(best.sessions());

@@ -24,7 +24,7 @@ record LostFiles(Optional<ProblemException> problem, List<String> remarks) {
      *
      * @param instead lines of which another reading is used
      */
-    static LostFiles of(List<FilmFootage.Found> found, FilmPlan plan, List<Instead> instead) {
+    static LostFiles of(List<FilmFootage.Found> found, FilmPlan plan, List<ReplacedReading> instead) {
         List<LostFile> lost =
                 found.stream().flatMap(files -> files.lost().stream()).toList();
         Optional<ProblemException> problem = problem(lost, plan);
@@ -33,7 +33,7 @@ record LostFiles(Optional<ProblemException> problem, List<String> remarks) {
         for (LostFile file : lost) {
             List<Integer> others = instead.stream()
                     .filter(line -> line.session() == file.number() && file.showed(line.attempt()))
-                    .map(Instead::line)
+                    .map(ReplacedReading::line)
                     .toList();
             if (!others.isEmpty() || file.lines(plan).isEmpty()) {
                 String meanwhile = others.isEmpty()

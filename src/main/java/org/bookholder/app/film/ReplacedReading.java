@@ -16,7 +16,7 @@ import org.bookholder.session.LineNotes;
  * @param session the session of the reading that is not used, from 0
  * @param attempt that reading
  */
-record Instead(int line, int session, Attempt attempt) {
+record ReplacedReading(int line, int session, Attempt attempt) {
     /**
      * All of a lesson.
      *
@@ -24,7 +24,7 @@ record Instead(int line, int session, Attempt attempt) {
      * @param found their files
      * @param chosen which of the readings are used
      */
-    static List<Instead> of(
+    static List<ReplacedReading> of(
             List<ChosenReadings.Reading> readings,
             List<FilmFootage.Found> found,
             ChosenReadings chosen,
@@ -38,7 +38,7 @@ record Instead(int line, int session, Attempt attempt) {
             whole.add(new ChosenReadings.Reading(now.state(), now.numbers(), filmed));
         }
         ChosenReadings usual = ChosenReadings.of(whole, rules);
-        List<Instead> all = new ArrayList<>();
+        List<ReplacedReading> all = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
             ChosenReadings.Reading now = readings.get(i);
             for (LineNotes notes : now.state().lines().all()) {
@@ -48,7 +48,7 @@ record Instead(int line, int session, Attempt attempt) {
                     continue;
                 }
                 if (!isFrom(i, line, chosen) || !now.chosen(notes, rules).equals(wanted)) {
-                    all.add(new Instead(line, i, wanted.get()));
+                    all.add(new ReplacedReading(line, i, wanted.get()));
                 }
             }
         }
