@@ -85,7 +85,7 @@ final class CutEdges {
         Optional<Quiet> wanted = before.isPresent() ? between(before.get(), first) : Optional.empty();
         // Where two lines are close together, each gets half of the silence.
         StreamTime lead = wanted.map(Quiet::lead).orElse(StreamTime.min(rules.lead(), half(quiet)));
-        StreamTime cut = onset.since(lead);
+        StreamTime cut = edges.quietAfter(first.take(), onset.since(lead), onset);
         Optional<StreamTime> end = before.filter(b -> follows(b, first)).flatMap(b -> film(b).outOf(b));
         // Nothing is heard twice, wherever the line before it was cut.
         return new Edge(end.map(e -> StreamTime.max(cut, e)).orElse(cut), quietFrom);

@@ -24,6 +24,9 @@ final class SpeechEdges {
     /** Longest closure of a plosive, in frames; a sound further from a word does not belong to it. */
     private static final int CLOSURE = 10;
 
+    /** Longest remains of another word at a cut, in frames; what is louder for longer is a breath, or belongs to the line. */
+    private static final int REMAINS = 10;
+
     /** With less contrast than this between room and voice, in dB, the recognised times are kept. */
     private static final double LEAST_CONTRAST = 12;
 
@@ -96,6 +99,27 @@ final class SpeechEdges {
         }
         boolean silent = end - 1 - i >= CLOSURE && end >= reach;
         return silent ? StreamTime.min(known, heard.begin(i + 1)) : known;
+    }
+
+    /**
+     * Where the quiet begins if something is still heard at {@code cut}, such as the end of a word that was broken off;
+     * {@code cut} if it is quiet there, or nothing nearby is.
+     *
+     * @param onset where the speech begins that must not be touched
+     */
+    StreamTime quietAfter(int take, StreamTime cut, StreamTime onset) throws ProblemException {
+        Optional<Levels> levels = levels(take, cut, onset.plus(frames(INSIDE)));
+        if (levels.isEmpty() || !levels.get().tells()) {
+            return cut;
+        }
+        Levels heard = levels.get();
+        int last = Math.min(REMAINS, heard.frameAt(onset) - 1);
+        for (int i = 0; i <= last; i++) {
+            if (!heard.loud(i)) {
+                return i == 0 ? cut : heard.begin(i);
+            }
+        }
+        return cut;
     }
 
     /** The quietest place between two times, to cut at if there is no silence. */

@@ -63,6 +63,17 @@ final class SpeechEdgesTest {
         assertThat(edges.silenceBefore(1, s(0.98), s(0.5))).isEqualTo(s(0.5));
     }
 
+    /** A clip must not begin with the last moment of a word that was broken off; a breath before its line is longer. */
+    @Test
+    void aCutMovesBehindTheRemainsOfAnotherWord() throws ProblemException {
+        DoubleUnaryOperator two = t -> (t >= 0.2 && t < 0.65) || (t >= 1 && t < 2) ? 6000 : 0;
+        SpeechEdges edges = new SpeechEdges(sound(two));
+        assertThat(edges.quietAfter(1, s(0.6), s(1)).seconds()).isCloseTo(0.65, within(0.0101));
+        assertThat(edges.quietAfter(1, s(0.7), s(1))).isEqualTo(s(0.7));
+        assertThat(edges.quietAfter(1, s(0.4), s(1))).isEqualTo(s(0.4));
+        assertThat(edges.quietAfter(1, s(1), s(1))).isEqualTo(s(1));
+    }
+
     @Test
     void trustsTheRecogniserIfThereIsNoSilenceNearby() throws ProblemException {
         DoubleUnaryOperator one = t -> t >= 0.2 && t < 2 ? 6000 : 0;

@@ -16,12 +16,15 @@ import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.CutRules;
 import org.bookholder.cutlist.Gap;
 import org.bookholder.film.plan.FilmPlanner.Piece;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.Pickups;
+import org.bookholder.wording.UnheardTime;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,7 +42,7 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
     private static final int NOWHERE = -1;
 
     /**
-     * A line that is used though it was not read clean.
+     * A line that is used though it was not read clean, or may not have been.
      *
      * @param line its number in the lesson
      * @param why what was heard, or why someone marked it
@@ -167,11 +170,17 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
 
     private static List<Mark> marked(StoredSession kept, Clip clip, Map<Integer, Integer> numbers) {
         return clip.attempts().stream()
-                .map(attempt -> kept.state().lines().notes(attempt.line()))
-                .filter(LineNotes::pickup)
-                .map(notes -> new Mark(
-                        numbers.getOrDefault(notes.line(), notes.line()),
-                        Pickups.of(kept.state(), notes).said()))
+                .flatMap(attempt -> toHear(kept.state(), attempt)
+                        .map(why -> new Mark(numbers.getOrDefault(attempt.line(), attempt.line()), why))
+                        .stream())
                 .toList();
+    }
+
+    /** Why somebody should listen to a reading before it goes out. */
+    private static Optional<String> toHear(SessionState state, Attempt attempt) {
+        LineNotes notes = state.lines().notes(attempt.line());
+        return notes.pickup()
+                ? Optional.of(Pickups.of(state, notes).said())
+                : UnheardTime.in(state.line(attempt.line()), attempt);
     }
 }
