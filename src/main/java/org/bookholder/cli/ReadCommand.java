@@ -94,7 +94,10 @@ final class ReadCommand implements Callable<Integer> {
     @Option(
             names = "--presenter",
             paramLabel = "NAME",
-            description = "Who reads, if several people do at this machine: breaks are counted for each of them.")
+            description = {
+                "Who reads, if several people do at this machine: breaks are counted for each of them, and what their words are",
+                "heard as is remembered for each."
+            })
     private @Nullable String presenter;
 
     @Mixin

@@ -1,5 +1,6 @@
 package org.bookholder.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.bookholder.app.script.ScriptInspection;
 import org.bookholder.app.script.ScriptJson;
 import org.bookholder.app.script.ScriptText;
 import org.bookholder.app.session.CourseHabits;
+import org.bookholder.app.session.HeardAs;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.source.ScriptReader;
@@ -47,6 +49,15 @@ final class ScriptCommand implements Callable<Integer> {
             })
     private List<String> say = new ArrayList<>();
 
+    @Option(
+            names = "--forget-heard",
+            paramLabel = "WORD=HEARD",
+            description = {
+                "First forget that a word is heard as something else when you read it, as in \"spokes=folks\":",
+                "it is called misread again."
+            })
+    private List<String> forget = new ArrayList<>();
+
     @Mixin
     private final SpeakerOption speakers = new SpeakerOption();
 
@@ -65,14 +76,21 @@ final class ScriptCommand implements Callable<Integer> {
         for (String choice : say) {
             choose(habits, script, choice);
         }
+        HeardAs heard = new HeardAs(here, presenter.name());
+        for (String pair : forget) {
+            forget(heard, pair);
+        }
         try (KnownWords words = new KnownWords(here)) {
             ScriptInspection found = ScriptInspection.of(script, speakers.names(), words)
                     .said(habits.known(script))
                     .aimed(new TargetPaces(here, presenter.name()));
             if (json) {
-                terminal.out().println(ScriptJson.of(found).toPrettyString());
+                ObjectNode all = ScriptJson.of(found);
+                ScriptJson.heardAs(all, presenter.name(), heard.known());
+                terminal.out().println(all.toPrettyString());
             } else {
                 ScriptText.of(found).forEach(terminal.out()::println);
+                ScriptText.heardAs(heard.known()).forEach(terminal.out()::println);
             }
             return 0;
         }
@@ -87,5 +105,16 @@ final class ScriptCommand implements Callable<Integer> {
         // A script that can't be read belongs to no course that could be changed.
         ScriptReader.bytes(script);
         habits.choose(script, choice.substring(0, equals), choice.substring(equals + 1));
+    }
+
+    private static void forget(HeardAs heard, String pair) throws ProblemException {
+        int equals = pair.lastIndexOf('=');
+        if (equals < 1) {
+            throw new ProblemException(
+                    "this does not say what is to be forgotten",
+                    pair,
+                    "write it as in --forget-heard \"spokes=folks\"");
+        }
+        heard.forget(pair.substring(0, equals), pair.substring(equals + 1));
     }
 }

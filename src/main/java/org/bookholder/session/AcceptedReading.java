@@ -3,6 +3,7 @@ package org.bookholder.session;
 import java.util.Locale;
 import java.util.Optional;
 import org.bookholder.follow.model.Deviation;
+import org.bookholder.script.pronounce.SoundAlike;
 
 /**
  * A word that was read correctly although the recogniser heard something else. It is remembered so that the same
@@ -35,5 +36,26 @@ public record AcceptedReading(int line, String written, String said, Deviation.K
                 call.written().toLowerCase(Locale.ROOT),
                 call.said().toLowerCase(Locale.ROOT),
                 call.kind());
+    }
+
+    /** A word of the script that is heard as something else, in every line. */
+    public static AcceptedReading heardAs(String written, String said) {
+        return new AcceptedReading(
+                0, written.toLowerCase(Locale.ROOT), said.toLowerCase(Locale.ROOT), Deviation.Kind.SWAPPED);
+    }
+
+    /** Whether it applies to every line. */
+    boolean everywhere() {
+        return line == 0 && kind == Deviation.Kind.SWAPPED;
+    }
+
+    /** Whether the other one is the same mistake: what was heard for a word may be spelt in another way that sounds the same. */
+    boolean covers(AcceptedReading other) {
+        return equals(other)
+                || (everywhere()
+                        && other.everywhere()
+                        && written.equals(other.written)
+                        && !other.said.isEmpty()
+                        && SoundAlike.distance(said, other.said) == 0);
     }
 }

@@ -3,6 +3,7 @@ package org.bookholder.session;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
@@ -56,6 +57,18 @@ public record Remarks(
     /** Deviations that are known to be mistakes of the recogniser. */
     public List<AcceptedReading> readRight() {
         return List.copyOf(rulings.readRight());
+    }
+
+    /**
+     * Words that are heard as something else, as people have decided in this session: what holds in every line, and in other sessions.
+     * Without what came from other sessions.
+     */
+    public Set<AcceptedReading> heardAs() {
+        return rulings.readRight()
+                .minusAll(acts.base().readRight())
+                .minusAll(rulings.readRight().stream()
+                        .filter(reading -> !reading.everywhere())
+                        .toList());
     }
 
     /** What was decided about a line, from 1, in the film; about the session as a whole as line 0. */

@@ -135,7 +135,7 @@ record ReviewOverrides(
     private Attempt over(Attempt heard) {
         Bounds own = bounds.get(new Key(heard.take(), heard.ordinal()));
         List<Deviation> calls = heard.deviations().stream()
-                .filter(call -> !readRight.contains(AcceptedReading.of(heard.line(), call)))
+                .filter(call -> !isReadRight(AcceptedReading.of(heard.line(), call)))
                 .toList();
         if (own == null && calls.size() == heard.deviations().size()) {
             return heard;
@@ -149,5 +149,9 @@ record ReviewOverrides(
                 heard.complete(),
                 heard.words(),
                 calls);
+    }
+
+    private boolean isReadRight(AcceptedReading call) {
+        return readRight.contains(call) || readRight.stream().anyMatch(known -> known.covers(call));
     }
 }

@@ -155,6 +155,37 @@ final class HomeScriptsTest {
     }
 
     @Test
+    void whatIsHeardAsSomethingElseIsListedAndForgotten() throws IOException {
+        Path presenters = Files.createDirectories(folder.resolve("settings/presenters"));
+        Files.writeString(presenters.resolve("presenter.heard.txt"), "word hub: hop\nword rim: ring\n");
+        Files.writeString(presenters.resolve("ann.heard.txt"), "word spokes: folks\n");
+        browser.press("s");
+        browser.until("document.querySelector('#script-1')");
+        browser.click("#script-1");
+        browser.until("document.querySelector('#heard')");
+        browser.tabTo("#heard summary");
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelector('#heard').open");
+        assertThat(browser.text("#heard"))
+                .contains(
+                        "Heard as something else (3)",
+                        "hub heard as “hop”",
+                        "spokes heard as “folks”",
+                        "when ann reads it");
+        browser.lookAtEverySize("scripts-heard");
+        browser.value("document.querySelector('#heard').scrollIntoView()");
+        browser.picture("scripts-heard-list");
+        browser.click("#heard [aria-label='Forget that spokes is heard as folks']");
+        browser.until(
+                "document.querySelectorAll('#heard .saying-row').length === 2 && document.querySelector('#heard').open");
+        assertThat(browser.value("document.activeElement.closest('#heard') !== null"))
+                .isEqualTo(true);
+        assertThat(presenters.resolve("ann.heard.txt")).content().isEmpty();
+        assertThat(presenters.resolve("presenter.heard.txt")).content().contains("word hub: hop");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
     void whoseLinesAreReadIsChosenByMouseAndByKeys() throws IOException {
         Path talk = Files.writeString(
                 course.resolve("lesson-1.md"),

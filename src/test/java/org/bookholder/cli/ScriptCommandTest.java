@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.stream.Stream;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -112,5 +114,33 @@ final class ScriptCommandTest {
         Path empty = Files.writeString(folder.resolve("empty.md"), "> Only a direction.\n");
         assertThat(program.run("script", empty.toString())).isEqualTo(2);
         assertThat(program.err()).contains("empty.md:1: nothing in the script is spoken");
+    }
+
+    @Test
+    void listsAndForgetsWhatIsHeardAsSomethingElse() throws IOException {
+        String[] asAnn = {"script", script.toString(), "--presenter", "Ann"};
+        Path file = folder.resolve("settings/presenters/ann.heard.txt");
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, "word spokes: folks, a strokes # by hand\n");
+        assertThat(program.run(asAnn)).isZero();
+        assertThat(program.out())
+                .contains(
+                        "Heard as something else, and not called misread:\n  spokes: is heard as \"folks\" when you read it\n");
+        assertThat(program.run("script", script.toString())).isZero();
+        assertThat(program.out()).doesNotContain("folks");
+        assertThat(program.run(with(asAnn, "--forget-heard", "Spokes=folks", "--json")))
+                .isZero();
+        JsonNode json = new JsonMapper().readTree(program.out());
+        assertThat(json.at("/heard as").toString())
+                .isEqualTo("[{\"presenter\":\"Ann\",\"written\":\"spokes\",\"heard\":\"a strokes\"}]");
+        assertThat(file).content().startsWith("word spokes: a strokes").contains("# by hand");
+        assertThat(program.run(with(asAnn, "--forget-heard", "spokes=folks"))).isEqualTo(2);
+        assertThat(program.err()).contains("\"spokes\" is not known to be heard as \"folks\"");
+        assertThat(program.run(with(asAnn, "--forget-heard", "spokes"))).isEqualTo(2);
+        assertThat(program.err()).contains("write it as in --forget-heard \"spokes=folks\"");
+    }
+
+    private static String[] with(String[] some, String... more) {
+        return Stream.concat(Arrays.stream(some), Arrays.stream(more)).toArray(String[]::new);
     }
 }

@@ -91,6 +91,33 @@ final class RemarksTest {
         assertThat(right.remarks().readRight()).hasSize(2);
     }
 
+    /** What is heard may be spelt in another way; what sounds different is another word. */
+    @Test
+    void aSwapThatSoundsTheSameIsNotReportedEither() {
+        SessionState known = with(heard(), new Remark.Carried(List.of(AcceptedReading.heardAs("frames", "rays"))));
+        SessionState later = Session.apply(
+                known,
+                List.of(
+                        rolled(2, 30),
+                        settled(complete(2, 1, 1, 3, 31, 32, swapped(1, "Frames", "raise"))),
+                        settled(complete(2, 2, 1, 3, 33, 34, swapped(1, "Frames", "ray"))),
+                        settled(complete(2, 3, 1, 3, 35, 36, swapped(1, "Flames", "rays")))));
+        assertThat(line(later, 1).attempts())
+                .extracting(Attempt::outcome)
+                .containsExactly(Outcome.CLEAN, Outcome.CLEAN, Outcome.MISREAD, Outcome.MISREAD);
+    }
+
+    @Test
+    void onlyWhatThisSessionDecidedForEveryLineIsLearntFromIt() {
+        SessionState carried = with(heard(), new Remark.Carried(List.of(AcceptedReading.heardAs("hub", "hop"))));
+        SessionState right = with(carried, new Remark.Signed("ann", new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3)));
+        assertThat(right.remarks().heardAs()).containsExactly(AcceptedReading.heardAs("frames", "flames"));
+        assertThat(with(right, new Remark.Signed("ann", new Remark.Retracted(1)))
+                        .remarks()
+                        .heardAs())
+                .isEmpty();
+    }
+
     @Test
     void aMissingWordIsAcceptedInItsOwnLineOnly() {
         SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3));

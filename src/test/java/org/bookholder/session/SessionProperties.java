@@ -9,8 +9,10 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.testing.Histories;
+import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.Pickups;
 
 final class SessionProperties {
@@ -53,5 +55,37 @@ final class SessionProperties {
         assertThat(state.measures().pace().live() < 0 || state.measures().pace().lesson() < 0)
                 .isFalse();
         assertThat(Pickups.of(state)).hasSameSizeAs(state.lines().pickups());
+    }
+
+    /** Whatever was learnt of a presenter: it takes back swapped words only. */
+    @Property(tries = 300)
+    void whatIsLearntMakesNoSkippedOrUnfinishedLineClean(
+            @ForAll @Size(min = 1, max = 60) List<@IntRange(min = 0, max = 5000) Integer> numbers) {
+        List<SessionEvent> events = Histories.of(numbers);
+        SessionState without = Session.apply(begin(), events);
+        List<AcceptedReading> all = without.lines().all().stream()
+                .flatMap(line -> line.attempts().stream())
+                .flatMap(attempt -> attempt.deviations().stream())
+                .map(call -> AcceptedReading.heardAs(call.written(), call.said()))
+                .toList();
+        SessionState with = Session.apply(
+                Session.apply(begin(), new SessionEvent.Remarked(StreamTime.ZERO, new Remark.Carried(all))), events);
+        for (LineNotes line : without.lines().all()) {
+            LineNotes learnt = with.lines().notes(line.line());
+            assertThat(learnt.attempts().stream().map(Attempt::complete).toList())
+                    .isEqualTo(line.attempts().stream().map(Attempt::complete).toList());
+            assertThat(others(learnt)).isEqualTo(others(line));
+            if (line.outcome() == Outcome.SKIPPED || line.outcome() == Outcome.INCOMPLETE) {
+                assertThat(learnt.outcome()).isEqualTo(line.outcome());
+            }
+        }
+    }
+
+    /** The words that were dropped or added. */
+    private static List<Deviation> others(LineNotes line) {
+        return line.attempts().stream()
+                .flatMap(attempt -> attempt.deviations().stream())
+                .filter(call -> call.kind() != Deviation.Kind.SWAPPED)
+                .toList();
     }
 }

@@ -42,6 +42,30 @@ public final class Spoken {
         return this;
     }
 
+    /** Says {@code text}, of which the script ear loses {@code word}, and the open ear hears {@code other} in its place. */
+    public Spoken isMisheard(String text, String word, String other) {
+        int from = hypotheses.size();
+        says(text);
+        for (int i = from; i < hypotheses.size(); i++) {
+            if (hypotheses.get(i) instanceof Hypothesis.Final all) {
+                List<RecognizedWord> heard = new ArrayList<>();
+                for (RecognizedWord one : all.words()) {
+                    if (!one.text().equals(word)) {
+                        heard.add(one);
+                    } else if (all.ear() == EarKind.OPEN) {
+                        heard.add(new RecognizedWord(other, one.start(), one.end(), 1));
+                    }
+                }
+                hypotheses.set(i, new Hypothesis.Final(all.ear(), all.heardTo(), heard));
+            } else if (hypotheses.get(i) instanceof Hypothesis.Partial part) {
+                List<String> heard =
+                        part.words().stream().filter(one -> !one.equals(word)).toList();
+                hypotheses.set(i, new Hypothesis.Partial(part.ear(), part.heardTo(), heard));
+            }
+        }
+        return this;
+    }
+
     /** Says nothing. */
     public Spoken pauses(double seconds) {
         now += seconds;

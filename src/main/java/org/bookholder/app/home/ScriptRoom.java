@@ -23,6 +23,7 @@ import org.bookholder.app.script.LessonTexts;
 import org.bookholder.app.script.ScriptInspection;
 import org.bookholder.app.script.ScriptJson;
 import org.bookholder.app.session.CourseHabits;
+import org.bookholder.app.session.HeardAs;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.UnreadableLesson;
@@ -91,6 +92,7 @@ final class ScriptRoom {
                                                 asked.path("text").asText())
                                         .getFileName()));
             case "say" -> say(entry(asked), asked);
+            case "forget_heard" -> forget(entry(asked), asked);
             case "as_text" -> asText(entry(asked));
             default -> throw new ProblemException("there is no such action", "scripts", "load the page again");
         };
@@ -125,6 +127,13 @@ final class ScriptRoom {
         habits.choose(
                 entry.file(), asked.path("written").asText(), asked.path("said").asText());
         said = habits.known(entry.file());
+        return look(entry.file(), asked.path("text").asText());
+    }
+
+    /** Forgets that a word is heard as something else when somebody reads it, and shows the text without it. */
+    private ObjectNode forget(Entry entry, JsonNode asked) throws ProblemException {
+        new HeardAs(here, asked.path("presenter").asText())
+                .forget(asked.path("written").asText(), asked.path("heard").asText());
         return look(entry.file(), asked.path("text").asText());
     }
 
@@ -163,6 +172,9 @@ final class ScriptRoom {
             ScriptInspection found =
                     inspection.find().said(said).aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
             ObjectNode json = ScriptJson.forPage(found, session -> courses.address(session));
+            for (String presenter : HeardAs.presenters(here)) {
+                ScriptJson.heardAs(json, presenter, new HeardAs(here, presenter).known());
+            }
             courses.seen()
                     .overview()
                     .flatMap(course -> course.status().board().measured().pace().stream()

@@ -10,8 +10,11 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.environment.SpeechModels;
+import org.bookholder.app.session.AcceptedReadingsStage;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.CourseHabits;
+import org.bookholder.app.session.HeardAs;
+import org.bookholder.app.session.HeardAsKeeper;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.RecordingRoom;
@@ -22,7 +25,6 @@ import org.bookholder.app.session.SessionSettler;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
-import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.pace.RunningTime;
@@ -35,6 +37,7 @@ import org.bookholder.runtime.record.Resumption;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.runtime.stage.Workers;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
@@ -195,7 +198,7 @@ public final class ReadingService {
 
     /** The paces for whoever reads. */
     private TargetPaces paces() {
-        return new TargetPaces(here, request.presenter().orElse(DayService.SOLE_PRESENTER));
+        return new TargetPaces(here, presenter());
     }
 
     private ReadingResult read(
@@ -246,12 +249,12 @@ public final class ReadingService {
         Supplier<SessionState> shown =
                 next.map(left -> left.beside(reading.state(), here)).orElse(reading.state());
         try (reading;
+                Workers keeping = new Workers(here.nanoTime(), reading);
                 OptionalDesk desk =
                         OptionalDesk.open(here, listener, request, folder, past.trail(), reading, shown, shared)) {
-            OwnPaceKeeper pace = new OwnPaceKeeper(paces(), reading.state(), listener::noted);
-            carry(before, folder, reading);
+            carry(before, folder, reading, keeping);
             aim(aim, before, reading);
-            run(reading, window, shown, desk.forWindow(shown, space), pace);
+            run(reading, window, shown, desk.forWindow(shown, space));
         } finally {
             if (reading.leftBehind()) {
                 folder.leaveOpen();
@@ -273,11 +276,8 @@ public final class ReadingService {
      * ends the session like a fault of a stage that it can't do without: the take is cut and settled first.
      */
     private void run(
-            Reading reading,
-            OptionalWindow window,
-            Supplier<SessionState> shown,
-            Supplier<SessionState> inWindow,
-            OwnPaceKeeper pace) {
+            Reading reading, OptionalWindow window, Supplier<SessionState> shown, Supplier<SessionState> inWindow) {
+        OwnPaceKeeper pace = new OwnPaceKeeper(paces(), reading.state(), listener::noted);
         ReadingMonitor monitor = new ReadingMonitor(reading, shown, listener, control, here.nanoTime(), pace);
         try {
             boolean withoutWindow = window.isEmpty();
@@ -308,7 +308,7 @@ public final class ReadingService {
 
     /** What the presenter has read today elsewhere; a recording that is heard again is nobody's reading of today. */
     private Optional<DaySoFar> earlier(SessionFolder folder, SessionState before, FatigueLimits limits) {
-        DayService days = new DayService(here, request.presenter().orElse(DayService.SOLE_PRESENTER));
+        DayService days = new DayService(here, presenter());
         try {
             Optional<DaySoFar> day = days.before(folder.path(), limits);
             days.opened(folder.path());
@@ -353,28 +353,26 @@ public final class ReadingService {
         return new EditedScript(request.script(), speakers, habits, new OptionalEars(ears).vocabulary(), folder);
     }
 
-    /** Starts a new session with the readings accepted in earlier sessions of the course. */
-    private void carry(SessionState before, SessionFolder folder, Reading reading) {
-        Path sessions = folder.path().toAbsolutePath().getParent();
-        if (before.takes().all().isEmpty() && sessions != null) {
-            String course = ReadRightNotes.courseOf(request.script());
-            List<AcceptedReading> learned = ReadRightNotes.ofCourse(sessions, course);
-            if (!learned.isEmpty()) {
-                reading.tell(new NoteCommand.Add(new Remark.Carried(learned)));
+    /** Begins a new session with what is known of how its presenter is heard; from then on keeps what is decided in it. */
+    private void carry(SessionState before, SessionFolder folder, Reading reading, Workers keeping) {
+        if (before.takes().all().isEmpty()) {
+            List<AcceptedReading> known = new HeardAs(here, presenter()).known();
+            if (!known.isEmpty()) {
+                reading.tell(new NoteCommand.Add(new Remark.Carried(known)));
             }
-            keep(new ReadRightNotes(course, learned), folder);
+            try {
+                HeardAsKeeper.begin(folder.path(), presenter());
+            } catch (ProblemException e) {
+                // A failure must not end the reading; the journal reports a disk that can't be written.
+                listener.noted(e.getMessage());
+            }
         }
+        HeardAsKeeper heard = new HeardAsKeeper(here, folder.path());
+        keeping.takeOn(new AcceptedReadingsStage(folder.path(), heard, reading.state()));
     }
 
-    /**
-     * Saves accepted readings. A failure must not end the reading; the journal reports a disk that cannot be written.
-     */
-    private void keep(ReadRightNotes notes, SessionFolder folder) {
-        try {
-            notes.keep(folder.path());
-        } catch (ProblemException e) {
-            listener.noted(e.getMessage());
-        }
+    private String presenter() {
+        return request.presenter().orElse(DayService.SOLE_PRESENTER);
     }
 
     private void keepSaid(SessionState state, SessionFolder folder) {
@@ -389,8 +387,6 @@ public final class ReadingService {
         Optional<KeptElsewhere> rest = reading.keepElsewhere();
         boolean allIn = !reading.leftBehind() && second.takeIn();
         Optional<KeptElsewhere> kept = rest.filter(some -> !allIn);
-        List<AcceptedReading> learned = reading.state().get().remarks().readRight();
-        keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
         keepSaid(reading.state().get(), folder);
         return ReadingResult.of(reading, folder.path(), kept);
     }

@@ -7,11 +7,12 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.AcceptedReadingsStage;
 import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.HeardAsKeeper;
 import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.SecondPlace;
 import org.bookholder.desk.ServedSession;
-import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -71,7 +72,8 @@ public final class ReviewSession implements AutoCloseable {
             Workers workers = new Workers(here.nanoTime(), review);
             review.begin(workers);
             if (writable) {
-                workers.takeOn(new AcceptedReadingsStage(folder.path(), course(folder, script), review.state()));
+                HeardAsKeeper keeper = new HeardAsKeeper(here, folder.path());
+                workers.takeOn(new AcceptedReadingsStage(folder.path(), keeper, review.state()));
             }
             BiConsumer<Request, Request.Reply> ask =
                     writable ? review::ask : (request, reply) -> reply.failed(LOOK_ONLY);
@@ -81,12 +83,6 @@ public final class ReviewSession implements AutoCloseable {
             folder.close();
             throw e;
         }
-    }
-
-    private static String course(SessionFolder folder, Script script) {
-        return ReadRightNotes.of(folder.path())
-                .map(ReadRightNotes::course)
-                .orElseGet(() -> ReadRightNotes.courseOf(Path.of(script.source())));
     }
 
     public ServedSession place() {

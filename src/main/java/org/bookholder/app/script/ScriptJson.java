@@ -18,6 +18,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.TakenBracket;
+import org.bookholder.session.AcceptedReading;
 
 /** How a script is taken, as JSON. Lengths are seconds; lines of the source are counted from 1, 0 stands for none. */
 public final class ScriptJson {
@@ -74,6 +75,15 @@ public final class ScriptJson {
         ArrayNode sayings = json.putArray("said in this course");
         found.sayings().stream().limit(MOST_SAYINGS).forEach(saying -> saying(sayings.addObject(), saying, addresses));
         return json;
+    }
+
+    /** Adds which words are heard as something else when somebody reads them; each with the presenter's name. */
+    public static void heardAs(ObjectNode json, String presenter, List<AcceptedReading> known) {
+        ArrayNode heard = json.withArray("/heard as");
+        known.forEach(one -> heard.addObject()
+                .put("presenter", presenter)
+                .put("written", one.written())
+                .put("heard", one.said()));
     }
 
     private static void saying(ObjectNode json, Saying saying, Function<Path, Optional<String>> addresses) {

@@ -16,6 +16,7 @@ import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.TakenBracket;
 import org.bookholder.script.source.ScriptReader;
+import org.bookholder.session.AcceptedReading;
 
 /** How a script is taken, as a text for a terminal of 80 columns. */
 public final class ScriptText {
@@ -80,6 +81,17 @@ public final class ScriptText {
             String how = saying.chosen() ? "chosen" : "said " + Text.count(saying.times(), "time");
             out.addAll(numbered("  ", saying.written() + ": " + saying.said() + " (" + how + ")"));
         }
+    }
+
+    /** Which words are heard as something else when a presenter reads them. */
+    public static List<String> heardAs(List<AcceptedReading> known) {
+        List<String> out = new ArrayList<>();
+        if (!known.isEmpty()) {
+            out.add("Heard as something else, and not called misread:");
+        }
+        known.forEach(one ->
+                out.addAll(numbered("  ", one.written() + ": is heard as \"" + one.said() + "\" when you read it")));
+        return out;
     }
 
     private static String forms(ScriptWord word) {

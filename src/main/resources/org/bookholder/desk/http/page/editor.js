@@ -78,7 +78,7 @@ const parts = (close) => [
 ];
 
 function show(look) {
-  showLook(byId('look-at'), look, now.editable ? say : null, sayInCourse);
+  showLook(byId('look-at'), look, now.editable ? say : null, sayInCourse, forgetHeard);
   showSpeakers(look.speakers ?? []);
 }
 
@@ -93,6 +93,20 @@ async function sayInCourse(written, said) {
     show(look);
     tell(said ? `“${written}” is said so in the whole course` : `“${written}” is said as usual again`);
   }
+}
+
+/** Forgets that a word is heard as something else; it is called misread again. */
+async function forgetHeard({ presenter, written, heard }) {
+  const here = now;
+  const look = await question('scripts', { do: 'forget_heard', file: here.file, text: byId('text').value, presenter, written, heard });
+  if (here !== now) return;
+  if (look.trouble) {
+    tell(look.trouble);
+    return;
+  }
+  show(look);
+  byId('heard')?.querySelector('summary').focus();
+  tell(`“${written}” heard as “${heard}” is called misread again`);
 }
 
 /** Lets the person choose whose lines are read; the choice stands in the script itself. */

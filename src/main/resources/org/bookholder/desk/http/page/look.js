@@ -1,7 +1,7 @@
 // How a script will be read: its lines with their lengths, directions between them, what is left out and why, numbers with the
 // forms they may be heard in, unknown words, and what is hard to say.
 
-import { hearButton, saidList, sayingOf } from './said.js';
+import { hearButton, heardList, saidList, sayingOf } from './said.js';
 import { byId, count, el, short } from './words.js';
 
 const WATCHED_SECONDS = 360;
@@ -19,16 +19,18 @@ let marked = -1;
  * @param look what the program found
  * @param saying writes into the text how a word is said, and says whether it could; null where that can't be written
  * @param choosing chooses how a word is said in the whole course; null where nothing can be chosen
+ * @param forgetting forgets that a word is heard as something else; null where nothing can be forgotten
  */
-export function showLook(where, look, saying, choosing = null) {
-  const listed = byId('said')?.open;
+export function showLook(where, look, saying, choosing = null, forgetting = null) {
+  const listed = ['said', 'heard'].filter((id) => byId(id)?.open);
   place = where;
   say = saying;
   choose = choosing;
   if (!say) marked = -1;
   place.replaceChildren(...(look.wrong ? [wrong(look)]
-    : [summary(look), ...findings(look), ...saidList(look, choose), el('ol', { class: 'look-rows' }, ...rows(look))]));
-  if (listed && byId('said')) byId('said').open = true;
+    : [summary(look), ...findings(look), ...saidList(look, choose), ...heardList(look, forgetting),
+      el('ol', { class: 'look-rows' }, ...rows(look))]));
+  for (const id of listed) if (byId(id)) byId(id).open = true;
   highlight(marked);
 }
 

@@ -5,6 +5,9 @@ import { count, el } from './words.js';
 
 const MOST = 60;
 
+/** Whoever reads without having said a name. */
+const SOLE = 'presenter';
+
 let audio = null;
 
 /** What was chosen or heard for a written word; the list of the course has the most likely first. */
@@ -47,5 +50,26 @@ export function saidList(look, choose) {
           onclick: () => choose(saying.written, '') }, 'Take back')
         : el('button', { type: 'button', class: 'quiet', 'aria-label': `Always say ${saying.written} as ${saying.said}`,
           onclick: () => choose(saying.written, saying.said) }, 'Always so')))),
+    all.length > MOST ? el('p', { class: 'small' }, `And ${all.length - MOST} more.`) : '')];
+}
+
+/**
+ * Which words are heard as something else when somebody reads them.
+ *
+ * @param look what the program found
+ * @param forget takes one of them, to be called misread again; null where nothing can be forgotten
+ */
+export function heardList(look, forget) {
+  const all = look['heard as'] ?? [];
+  if (!all.length || !forget) return [];
+  return [el('details', { id: 'heard', class: 'sayings' },
+    el('summary', {}, `Heard as something else (${all.length})`),
+    el('p', { class: 'small' }, 'These words were called misread, and somebody decided that they were read right. Where they are heard so again,',
+      ' in any lesson that the same person reads, they aren\u2019t called. Anything else in their place is.'),
+    el('ul', { class: 'saying-rows' }, ...all.slice(0, MOST).map((one) => el('li', { class: 'saying-row' },
+      el('span', {}, el('b', {}, one.written), ` heard as “${one.heard}”`),
+      el('span', { class: 'small' }, one.presenter === SOLE ? '' : `when ${one.presenter} reads it`),
+      el('button', { type: 'button', class: 'quiet', 'aria-label': `Forget that ${one.written} is heard as ${one.heard}`,
+        onclick: () => forget(one) }, 'Forget')))),
     all.length > MOST ? el('p', { class: 'small' }, `And ${all.length - MOST} more.`) : '')];
 }

@@ -1,4 +1,4 @@
-package org.bookholder.app.review;
+package org.bookholder.app.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,14 +6,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.testing.StoredExamples;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,11 +25,13 @@ final class AcceptedReadingsStageTest {
     @TempDir
     private Path folder;
 
-    /** If the program is killed, the recogniser's mistakes must not be reported again in the course. */
+    /** If the program is killed, the recogniser's mistakes must not be reported to the presenter again. */
     @Test
-    void savesAcceptedReadingsAsSoonAsTheyAreDecided() {
+    void savesAcceptedReadingsAsSoonAsTheyAreDecided() throws ProblemException {
         AtomicReference<SessionState> state = new AtomicReference<>(ExampleSession.state());
-        AcceptedReadingsStage learning = new AcceptedReadingsStage(folder, "/course", state::get);
+        Environment here = StoredExamples.here(folder.resolve("data"));
+        HeardAsKeeper.begin(folder, "Ann");
+        AcceptedReadingsStage learning = new AcceptedReadingsStage(folder, new HeardAsKeeper(here, folder), state::get);
         learning.doWork();
         assertThat(ReadRightNotes.of(folder))
                 .hasValueSatisfying(n -> assertThat(n.readRight()).isEmpty());
@@ -36,6 +41,7 @@ final class AcceptedReadingsStageTest {
         assertThat(ReadRightNotes.of(folder))
                 .hasValueSatisfying(
                         n -> assertThat(n.readRight()).extracting("written").contains("spokes"));
+        assertThat(new HeardAs(here, "Ann").known()).extracting("written").contains("spokes");
     }
 
     private static List<SessionEvent> withDecision() {

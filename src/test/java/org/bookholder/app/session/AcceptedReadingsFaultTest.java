@@ -1,4 +1,4 @@
-package org.bookholder.app.review;
+package org.bookholder.app.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,7 @@ import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Review;
 import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Overflow;
@@ -24,6 +25,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.FakeJournal;
 import org.bookholder.testing.FaultyStage;
+import org.bookholder.testing.StoredExamples;
 import org.bookholder.wording.TroubleText;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,7 +47,8 @@ final class AcceptedReadingsFaultTest implements FaultListener {
     private final ManualScheduler crew = new ManualScheduler(clock, this);
 
     @BeforeEach
-    void begin() {
+    void begin() throws ProblemException {
+        HeardAsKeeper.begin(folder, "Ann");
         review.begin(crew);
     }
 
@@ -79,7 +82,8 @@ final class AcceptedReadingsFaultTest implements FaultListener {
     }
 
     private void plant(int times) {
-        AcceptedReadingsStage stage = new AcceptedReadingsStage(folder, "/course", review.state());
+        HeardAsKeeper keeper = new HeardAsKeeper(StoredExamples.here(folder.resolve("data")), folder);
+        AcceptedReadingsStage stage = new AcceptedReadingsStage(folder, keeper, review.state());
         crew.takeOn(new FaultyStage(stage, clock, Math.round(FAULT * 1e9), times));
     }
 
