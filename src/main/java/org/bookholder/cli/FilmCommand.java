@@ -10,6 +10,8 @@ import org.bookholder.app.course.LessonPlace;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.film.FilmJson;
+import org.bookholder.app.film.FilmObstacle;
+import org.bookholder.app.film.FilmObstacle.Told;
 import org.bookholder.app.film.FilmRequest;
 import org.bookholder.app.film.FilmResult;
 import org.bookholder.app.film.FilmService;
@@ -100,11 +102,6 @@ final class FilmCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        LessonPlace sessions = LessonPlace.of(Objects.requireNonNull(place), here);
-        int interrupted = new Recovery(here, terminal).settleAll(sessions.sessions());
-        if (interrupted != 0) {
-            return interrupted;
-        }
         FilmRequest request = new FilmRequest(
                 Objects.requireNonNull(place),
                 Optional.ofNullable(out),
@@ -116,14 +113,47 @@ final class FilmCommand implements Callable<Integer> {
                 !noCheck,
                 anew,
                 new FilmPlanner.Wishes(title, cameras));
-        return InterruptibleCommand.run(terminal, "no film was made", stop -> make(request, stop));
+        Making making = new Making(request);
+        return InterruptibleCommand.run(terminal, making::ifStopped, making::make);
     }
 
-    private int make(FilmRequest request, Interruption stop) throws ProblemException {
-        FilmResult result;
-        try (ProgressBar bar = new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime())) {
-            result = new FilmService(here, request, bar::show, stop).make();
+    /** Says before a draft is made what stands in the way of the film. */
+    private void inTheWay(FilmObstacle obstacle) {
+        terminal.warn("in the way of the finished film: "
+                + obstacle.ofDraft(Told.TERMINAL).getMessage());
+    }
+
+    /** One run of the command. */
+    private final class Making {
+        private final FilmRequest request;
+        private Optional<FilmService> service = Optional.empty();
+
+        Making(FilmRequest request) {
+            this.request = request;
         }
+
+        String ifStopped() {
+            return service.map(FilmService::ifStopped).orElse("no film was made");
+        }
+
+        int make(Interruption stop) throws ProblemException {
+            LessonPlace sessions = LessonPlace.of(request.place(), here);
+            int interrupted = new Recovery(here, terminal).settleAll(sessions.sessions());
+            if (interrupted != 0) {
+                return interrupted;
+            }
+            stop.check();
+            FilmResult result;
+            try (ProgressBar bar = new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime())) {
+                FilmService making = new FilmService(here, request, bar::show, stop);
+                service = Optional.of(making);
+                result = making.make(Told.TERMINAL, FilmCommand.this::inTheWay);
+            }
+            return told(result);
+        }
+    }
+
+    private int told(FilmResult result) {
         Optional<CheckReport> check = result.check();
         if (json) {
             terminal.out().print(FilmJson.of(result));

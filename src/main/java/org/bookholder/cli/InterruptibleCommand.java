@@ -1,5 +1,6 @@
 package org.bookholder.cli;
 
+import java.util.function.Supplier;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.problem.ProblemException;
@@ -25,12 +26,17 @@ final class InterruptibleCommand {
      * @param left message after an interruption: what was done and what was not
      */
     static int run(Terminal terminal, String left, Work work) throws ProblemException {
+        return run(terminal, () -> left, work);
+    }
+
+    /** The same with a message that is asked for when the work has stopped. */
+    static int run(Terminal terminal, Supplier<String> left, Work work) throws ProblemException {
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {})) {
             try {
                 return work.run(new Interruption(shutdown::asked));
             } catch (OperationInterrupted e) {
                 // Print this before the shutdown continues, or the line would be lost.
-                terminal.err().println("bookholder: interrupted; " + left);
+                terminal.err().println("bookholder: interrupted; " + left.get());
                 terminal.err().flush();
                 return STATUS;
             }

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
@@ -19,6 +20,21 @@ final class LineProgress {
 
     LineProgress(PrintStream out) {
         this.out = out;
+    }
+
+    /** Takes these outcomes for known: they are printed only when they change. */
+    void known(SessionState before) {
+        for (LineNotes notes : before.lines().all()) {
+            if (!notes.attempts().isEmpty() || notes.reached()) {
+                printed.put(notes.line(), known(before, notes));
+            }
+        }
+    }
+
+    /** What must change for a line to be printed again: it counts as well that it was read in another take. */
+    private static String known(SessionState state, LineNotes notes) {
+        int take = notes.attempts().stream().mapToInt(Attempt::take).max().orElse(0);
+        return Labels.of(notes.outcome()) + Pickups.of(state, notes).said() + take;
     }
 
     /**
@@ -41,7 +57,8 @@ final class LineProgress {
     private void print(SessionState state, LineNotes notes) {
         String outcome = Labels.of(notes.outcome());
         String said = Pickups.of(state, notes).said();
-        if (!(outcome + said).equals(printed.put(notes.line(), outcome + said))) {
+        String now = known(state, notes);
+        if (!now.equals(printed.put(notes.line(), now))) {
             out.printf(Locale.ROOT, "%4d  %-10s  %s%n", notes.line(), outcome, words(state, notes.line()));
             if (notes.outcome() != Outcome.SKIPPED && !said.isEmpty()) {
                 out.printf(Locale.ROOT, "%18s  %s%n", "", said);

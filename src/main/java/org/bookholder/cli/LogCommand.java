@@ -15,6 +15,7 @@ import org.bookholder.app.footage.MatchText;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
+import org.bookholder.footage.RecordingJoiner;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Shutdown;
@@ -56,6 +57,13 @@ final class LogCommand implements Callable<Integer> {
             description = "Make each file a take of its own, even where it goes on from the one before.")
     private boolean eachFile;
 
+    @Option(
+            names = "--join-numbered",
+            description =
+                    "Join files that are numbered one after the other also where they don't say at what time they were"
+                            + " recorded.")
+    private boolean joinNumbered;
+
     @Option(names = "--session", paramLabel = "FOLDER", description = "Where the session is kept.")
     private @Nullable Path session;
 
@@ -76,7 +84,7 @@ final class LogCommand implements Callable<Integer> {
         FootageLogRequest request = new FootageLogRequest(
                 Objects.requireNonNull(script),
                 Objects.requireNonNull(files),
-                !eachFile,
+                FootageLogRequest.Join.of(eachFile, joinNumbered),
                 Optional.ofNullable(session),
                 model == null ? here.model() : model);
         try (Shutdown end = Shutdown.onInterrupt(() -> {})) {
@@ -104,7 +112,12 @@ final class LogCommand implements Callable<Integer> {
     /** Prints the progress of each recording; the command ends with the worst exit status. */
     private final class Takes implements FootageLogListener {
         private int status;
-        private ReadingPrinter printer = new ReadingPrinter(here, terminal, false);
+        private ReadingPrinter printer = ReadingPrinter.ofFootage(here, terminal, Objects.requireNonNull(script));
+
+        @Override
+        public void apart(RecordingJoiner.Apart files) {
+            terminal.warn(MatchText.apart(files, "with --join-numbered"));
+        }
 
         @Override
         public ReadingListener following(WholeRecording recording) {
@@ -112,7 +125,7 @@ final class LogCommand implements Callable<Integer> {
                 terminal.out().println(MatchText.joined(recording));
             }
             terminal.out().println("Following " + recording.name());
-            printer = new ReadingPrinter(here, terminal, false);
+            printer = ReadingPrinter.ofFootage(here, terminal, Objects.requireNonNull(script));
             return printer;
         }
 

@@ -190,7 +190,7 @@ public final class Main implements Callable<Integer> {
             return failed(terminal, FileNames.problem(unnamed.getInput(), unnamed));
         }
         if (failure instanceof ProblemException problem) {
-            terminal.err().println("bookholder: " + problem.getMessage());
+            problem.lines().forEach(terminal::warn);
             return NOT_OUR_FAULT;
         }
         terminal.err().println("bookholder: a fault of the program stopped it; please report what follows");

@@ -27,10 +27,21 @@ final class ReadingPrinter implements ReadingListener {
     private final boolean verbose;
     private LineProgress lines;
     private Optional<ProgressBar> recovery = Optional.empty();
+    private final String readOn;
     private String interrupted = "no session was begun";
 
-    /** Creates a printer, which prints more if {@code verbose}. */
+    /** Creates the printer of a reading, which prints more if {@code verbose}. */
     ReadingPrinter(Environment here, Terminal terminal, boolean verbose) {
+        this(here, terminal, verbose, "give the same command with");
+    }
+
+    /** Creates the printer of footage that is followed: what is missing is read by another command. */
+    static ReadingPrinter ofFootage(Environment here, Terminal terminal, Path script) {
+        return new ReadingPrinter(here, terminal, false, "run bookholder read " + script);
+    }
+
+    private ReadingPrinter(Environment here, Terminal terminal, boolean verbose, String readOn) {
+        this.readOn = readOn;
         this.here = here;
         this.terminal = terminal;
         this.verbose = verbose;
@@ -62,6 +73,18 @@ final class ReadingPrinter implements ReadingListener {
                     .println("The session that was broken off goes on in a new take; --new-session begins another.");
         }
         terminal.out().println("Session: " + session);
+    }
+
+    @Override
+    public void leftAside(Path brokenOff) {
+        terminal.warn(
+                "this is a new session; " + brokenOff
+                        + " of this lesson was broken off and stays as it is; to go on with that one, end this one and name it with --session");
+    }
+
+    @Override
+    public void goesOnFrom(SessionState before) {
+        lines.known(before);
     }
 
     @Override
@@ -142,8 +165,8 @@ final class ReadingPrinter implements ReadingListener {
                     .findFirst()
                     .orElse(1);
             terminal.out()
-                    .println("To read the other " + (toCome == 1 ? "line" : toCome + " lines")
-                            + ", give the same command with --from " + next + " --session " + result.session());
+                    .println("To read the other " + (toCome == 1 ? "line" : toCome + " lines") + ", " + readOn
+                            + " --from " + next + " --session " + result.session());
         }
         terminal.out().println("To see this list again: bookholder notes " + result.session());
         terminal.out().println("To hear each attempt and decide: bookholder desk " + result.session());

@@ -30,6 +30,12 @@ public record TakeSources(
     /** A file must be clearer than another of a better kind by more than this, in dB, to be heard instead of it. */
     private static final double CLEARER = 6;
 
+    /** Softer sound is none, in dBFS. */
+    private static final double SILENT = -70;
+
+    /** What is softer than something else that could be heard by this much or more, in dB, is worth a remark. */
+    private static final double FAINT = 30;
+
     /** How much of a take a file may lack and yet count as having all of it, in seconds. */
     private static final double SLACK = 1;
 
@@ -54,6 +60,16 @@ public record TakeSources(
             return footage.flatMap(f -> f.hearing(take)).map(Hearing::clear);
         }
 
+        /** How loud it is where the take has its voice, in dBFS; empty if it was not measured. */
+        private Optional<Double> level(int take) {
+            return footage.flatMap(f -> f.hearing(take))
+                    .flatMap(hearing -> hearing.level(channels.orElse(hearing.channels())));
+        }
+
+        private boolean silent(int take) {
+            return level(take).filter(level -> level <= SILENT).isPresent();
+        }
+
         private double seconds(int take) {
             return footage.flatMap(f -> f.placement(take))
                     .map(place -> place.to().since(place.from()).seconds())
@@ -68,6 +84,16 @@ public record TakeSources(
      * @param why why it can't
      */
     public record Missed(String wanted, Why why) {}
+
+    /**
+     * What is heard is silent, or much softer than something else that could be heard.
+     *
+     * @param silent whether nothing at all is heard
+     * @param louder the other file; empty if everything is silent
+     * @param channels the loudest of its channels
+     * @param by how much louder that is, in dB
+     */
+    public record Faint(boolean silent, Optional<Source> louder, Channels channels, double by) {}
 
     /** Why a choice can't be followed. */
     public enum Why {
@@ -116,7 +142,9 @@ public record TakeSources(
             sounds.add(new Source(Optional.empty(), FilmChoices.TAKES, Optional.of(Channels.ALL), true, false));
         }
         pictures.sort(Comparator.comparing(source -> !source.there()));
-        sounds.sort(Comparator.comparing((Source source) -> !source.there()).thenComparing(Source::kind));
+        sounds.sort(Comparator.comparing((Source source) -> !source.there())
+                .thenComparing(source -> source.silent(take.number()))
+                .thenComparing(Source::kind));
         clearestFirst(sounds, take.number());
         List<Source> all = footage.stream()
                 .map(f -> new Source(
@@ -221,6 +249,7 @@ public record TakeSources(
         Source best = sounds.get(0);
         for (Source other : sounds) {
             boolean clearer = other.there() == best.there()
+                    && other.silent(take) == best.silent(take)
                     && other.clear(take).isPresent()
                     && best.clear(take).isPresent()
                     && other.clear(take).get() > best.clear(take).get() + CLEARER
@@ -229,6 +258,32 @@ public record TakeSources(
         }
         sounds.remove(best);
         sounds.add(0, best);
+    }
+
+    /** Whether what is heard is too soft to be meant; empty if it is not, or was not measured. */
+    public Optional<Faint> faint() {
+        int number = take.number();
+        Optional<Source> first = sounds.stream().findFirst().filter(Source::there);
+        Optional<Double> level = first.flatMap(source -> source.level(number));
+        if (level.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean silent = level.get() <= SILENT;
+        Faint faint = new Faint(silent, Optional.empty(), Channels.ALL, 0);
+        for (Source other : sounds) {
+            List<Double> levels = other.footage()
+                    .filter(footage -> other.there())
+                    .flatMap(f -> f.hearing(number))
+                    .map(Hearing::levels)
+                    .orElse(List.of());
+            for (int channel = 1; channel <= levels.size(); channel++) {
+                double by = levels.get(channel - 1) - level.get();
+                if (levels.get(channel - 1) > SILENT && by > faint.by()) {
+                    faint = new Faint(silent, Optional.of(other), Channels.one(channel), by);
+                }
+            }
+        }
+        return silent || faint.by() >= FAINT ? Optional.of(faint) : Optional.empty();
     }
 
     /** Whether a file has all of the take, but for a second at most. */

@@ -21,9 +21,14 @@ public final class FilmCheck implements Film.Viewer {
 
     /** Begins a check of {@code film} against {@code profile}. */
     public FilmCheck(Film film, Profile profile) {
+        this(film, profile, List.of());
+    }
+
+    /** The same of a film that shows stills at these places, which are meant. */
+    public FilmCheck(Film film, Profile profile, List<Finding.Place> stills) {
         this.film = film;
         this.profile = profile;
-        pictures = new PictureFinder(profile, findings);
+        pictures = new PictureFinder(profile, findings, stills);
         flashes = new FlashFinder(findings);
         sounds = film.sound().filter(sound -> sound.rate() > 0).map(sound -> new SoundFinder(sound, profile, findings));
         new FactsCheck(film, profile, findings).check();

@@ -1,5 +1,6 @@
 package org.bookholder.delivery;
 
+import java.util.List;
 import java.util.Locale;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.timing.StreamTime;
@@ -7,8 +8,15 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds black stretches, stretches without motion and blips. Confined to one thread. */
 final class PictureFinder {
+    /** How a stretch without motion is called: nobody can tell from the picture whether it is meant. */
+    static final String STILL = "still picture";
+
+    /** A still of the author's may be left this much later than planned, or begun earlier, as pictures are not cut within. */
+    private static final double SLACK = 0.2;
+
     private final Profile profile;
     private final Findings findings;
+    private final List<Finding.Place> stills;
     private final Runs black = new Runs(this::black);
     private final BlipFinder blips;
     private byte @Nullable [] still;
@@ -17,7 +25,13 @@ final class PictureFinder {
     private boolean seen;
     private boolean atEnd;
 
-    PictureFinder(Profile profile, Findings findings) {
+    /**
+     * Begins.
+     *
+     * @param stills where the film shows stills that are meant
+     */
+    PictureFinder(Profile profile, Findings findings, List<Finding.Place> stills) {
+        this.stills = List.copyOf(stills);
         this.profile = profile;
         this.findings = findings;
         this.blips = new BlipFinder((start, end, count) -> {
@@ -84,15 +98,21 @@ final class PictureFinder {
 
     private void endStill(StreamTime end) {
         double seconds = end.since(stillSince).seconds();
-        if (still != null && seconds > profile.most(ProfileSetting.FROZEN)) {
+        if (still != null && seconds > profile.most(ProfileSetting.FROZEN) && !isMeant(end)) {
             findings.add(Finding.at(
                     stillSince,
                     end,
                     Grade.LOOK,
-                    ProfileSetting.FROZEN.label(),
-                    "nothing moves for " + seconds(seconds),
-                    "look whether the picture is frozen, or a still that is meant"));
+                    STILL,
+                    "the picture stands still for " + seconds(seconds),
+                    "is this a still of yours? if not, the picture is frozen: export it again"));
         }
+    }
+
+    private boolean isMeant(StreamTime end) {
+        return stills.stream()
+                .anyMatch(meant -> stillSince.seconds() > meant.start().seconds() - SLACK
+                        && end.seconds() < meant.end().seconds() + SLACK);
     }
 
     static String seconds(double seconds) {

@@ -23,6 +23,7 @@ import org.bookholder.files.UnusedName;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.picture.ClipStore;
 import org.bookholder.film.picture.FilmPictures;
+import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.program.FfmpegRun;
 import org.bookholder.film.program.Pause;
 import org.bookholder.film.sound.FilmSound;
@@ -81,7 +82,7 @@ public final class FilmMaker {
         Path parent = Objects.requireNonNull(order.wanted().toAbsolutePath().getParent());
         try {
             Files.createDirectories(parent);
-            checkRoom(DiskRoom.free(parent), bytes(), parent);
+            checkRoom(order.plan(), order.format(), parent);
             try (RunFolder work = RunFolder.create(parent)) {
                 return make(work.path());
             }
@@ -90,10 +91,19 @@ public final class FilmMaker {
         }
     }
 
-    /** How many bytes the film takes, and what it is made of while it is made. */
-    private long bytes() {
-        double seconds = order.plan().length().seconds();
-        return (long) (seconds * (2 * order.format().bytesPerSecond() + SOUND_BYTES)) + SPARE;
+    /**
+     * Looks whether there is room for a film, and for what it is made of while it is made.
+     *
+     * @param folder where it is to lie; need not be there yet
+     * @throws ProblemException if there is none
+     */
+    public static void checkRoom(FilmPlan plan, FilmFormat format, Path folder) throws ProblemException {
+        long needed = (long) (plan.length().seconds() * (2 * format.bytesPerSecond() + SOUND_BYTES)) + SPARE;
+        Path there = folder.toAbsolutePath();
+        while (!Files.isDirectory(there) && there.getParent() != null) {
+            there = there.getParent();
+        }
+        checkRoom(DiskRoom.free(there), needed, folder);
     }
 
     static void checkRoom(long usable, long needed, Path folder) throws ProblemException {

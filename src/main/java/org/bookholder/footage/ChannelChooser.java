@@ -78,7 +78,10 @@ public final class ChannelChooser {
                         heard, voice(mean(powers, heard, frames.loud()), mean(powers, heard, frames.quiet()))))
                 .toList();
         Candidate best = best(all, CLEARER_KNOWN);
-        return new Hearing(placement.take(), best.channels(), best.clear());
+        List<Double> levels = IntStream.rangeClosed(1, powers.channels())
+                .mapToObj(channel -> Decibels.ofPower(mean(powers, Channels.one(channel), frames.loud())))
+                .toList();
+        return new Hearing(placement.take(), best.channels(), best.clear(), levels);
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
@@ -16,8 +17,8 @@ import org.bookholder.timing.Timecode;
  * word.
  *
  * <p>Such files lie in one folder, are of one kind, are numbered one after the other, and go on in time and in sound. Where
- * nothing tells the time of day they are never joined: a timecode that runs only while the camera records goes on over every
- * stop. Confined to one thread.
+ * nothing tells the time of day they are joined only if somebody says so: a timecode that runs only while the camera records goes
+ * on over every stop. Confined to one thread.
  */
 public final class RecordingJoiner {
     /** Cameras write the time of day in whole seconds, some of them when the file is begun, some when it is ready. */
@@ -29,6 +30,18 @@ public final class RecordingJoiner {
     private static final StreamTime DAY = StreamTime.ofSeconds(24 * 3600);
 
     private final Border border;
+    private final boolean byNumbers;
+
+    /** Two files that may be parts of one recording and are not joined: they are numbered one after the other and of one kind. */
+    public record Apart(Footage first, Footage then, Reason reason) {}
+
+    /** Why files were not joined. */
+    public enum Reason {
+        /** They do not both tell the time of day. */
+        NO_TIME,
+        /** They go on in time, but not in sound. */
+        SOUND
+    }
 
     /** Compares the sound on both sides of a border between two files. */
     @FunctionalInterface
@@ -41,9 +54,15 @@ public final class RecordingJoiner {
         boolean goesOn(Footage first, Footage then) throws ProblemException;
     }
 
-    /** Creates one that asks {@code border} where all else fits. */
-    public RecordingJoiner(Border border) {
+    /**
+     * Creates one.
+     *
+     * @param border is asked where all else fits
+     * @param byNumbers whether files that tell no time of day are joined by their numbers, as somebody says that they belong together
+     */
+    public RecordingJoiner(Border border, boolean byNumbers) {
         this.border = border;
+        this.byNumbers = byNumbers;
     }
 
     /**
@@ -70,12 +89,36 @@ public final class RecordingJoiner {
         return chains.stream().map(WholeRecording::new).toList();
     }
 
+    /**
+     * What of these may belong together all the same: neighbours that a person should know of.
+     *
+     * @param recordings what {@link #join} gave
+     * @throws ProblemException if the sound of a file cannot be read
+     */
+    public List<Apart> apart(List<WholeRecording> recordings) throws ProblemException {
+        List<Apart> apart = new ArrayList<>();
+        for (WholeRecording before : recordings) {
+            Footage last = before.parts().get(before.parts().size() - 1);
+            for (WholeRecording after : recordings) {
+                Footage then = after.parts().get(0);
+                if (before != after && alike(last, then)) {
+                    if (!timed(last, then)) {
+                        apart.add(new Apart(last, then, byNumbers ? Reason.SOUND : Reason.NO_TIME));
+                    } else if (inTime(last, then) && !border.goesOn(last, then)) {
+                        apart.add(new Apart(last, then, Reason.SOUND));
+                    }
+                }
+            }
+        }
+        return apart;
+    }
+
     /** The place of what goes on from the end of a chain of files; -1 if nothing does. */
     private int next(List<List<Footage>> chains, int chain) throws ProblemException {
         Footage last = chains.get(chain).get(chains.get(chain).size() - 1);
         for (int i = 0; i < chains.size(); i++) {
             Footage then = chains.get(i).get(0);
-            if (i != chain && alike(last, then) && inTime(last, then) && border.goesOn(last, then)) {
+            if (i != chain && alike(last, then) && fits(last, then) && border.goesOn(last, then)) {
                 return i;
             }
         }
@@ -105,12 +148,24 @@ public final class RecordingJoiner {
         return Optional.ofNullable(file.file().getParent()).map(Path::normalize);
     }
 
+    private boolean fits(Footage first, Footage then) {
+        return inTime(first, then) && (byNumbers || timed(first, then));
+    }
+
     /** Whether one begins when the other ends, by all that both tell of it. */
     private static boolean inTime(Footage first, Footage then) {
-        List<Optional<Boolean>> clocks = List.of(byTimeOfDay(first, then), bySamples(first, then));
-        return clocks.stream().anyMatch(Optional::isPresent)
-                && clocks.stream().flatMap(Optional::stream).allMatch(fits -> fits)
+        return clocks(first, then).allMatch(fits -> fits)
                 && byTimecode(first, then).orElse(true);
+    }
+
+    /** Whether both tell the time of day. */
+    private static boolean timed(Footage first, Footage then) {
+        return clocks(first, then).findAny().isPresent();
+    }
+
+    /** What each clock says that both have. */
+    private static Stream<Boolean> clocks(Footage first, Footage then) {
+        return Stream.of(byTimeOfDay(first, then), bySamples(first, then)).flatMap(Optional::stream);
     }
 
     private static Optional<Boolean> byTimeOfDay(Footage first, Footage then) {

@@ -27,6 +27,7 @@ import org.bookholder.problem.ProblemException;
 public final class FootageNotes {
     private static final String FILE = "footage.json";
     private static final String HEARINGS = "hearings";
+    private static final String LEVELS = "levels";
     private static final String DAMAGED = "cannot be understood";
     private static final String REMEDY = "delete it and match the footage again";
 
@@ -54,11 +55,10 @@ public final class FootageNotes {
         }
         try {
             JsonNode notes = MAPPER.readTree(Files.readString(file));
-            // Earlier versions did not measure how takes are heard.
+            // Earlier versions did not measure how takes are heard, or not how loud each channel is.
             for (JsonNode placed : notes.path("footage")) {
-                if (placed instanceof ObjectNode object && !object.has(HEARINGS)) {
-                    object.putArray(HEARINGS);
-                }
+                addIfMissing(placed, HEARINGS);
+                placed.path(HEARINGS).forEach(hearing -> addIfMissing(hearing, LEVELS));
             }
             if (!notes.isObject()) {
                 throw new ProblemException(DAMAGED, file.toString(), REMEDY);
@@ -68,6 +68,12 @@ public final class FootageNotes {
             throw new ProblemException(DAMAGED, file.toString(), REMEDY, e);
         } catch (IOException e) {
             throw DiskProblems.reading(file, e);
+        }
+    }
+
+    private static void addIfMissing(JsonNode node, String list) {
+        if (node instanceof ObjectNode object && !object.has(list)) {
+            object.putArray(list);
         }
     }
 

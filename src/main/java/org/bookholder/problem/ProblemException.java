@@ -1,8 +1,10 @@
 package org.bookholder.problem;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A problem outside the program that a person can solve: bad input, a full disk, a missing device.
@@ -16,6 +18,7 @@ public final class ProblemException extends Exception {
     private final String what;
     private final String where;
     private final String remedy;
+    private final ProblemException[] others;
 
     /**
      * Creates a problem.
@@ -25,9 +28,14 @@ public final class ProblemException extends Exception {
      * @param remedy what to do, an imperative phrase without a full stop
      */
     public ProblemException(String what, String where, String remedy) {
+        this(what, where, remedy, new ProblemException[0]);
+    }
+
+    private ProblemException(String what, String where, String remedy, ProblemException[] others) {
         this.what = Objects.requireNonNull(what);
         this.where = Objects.requireNonNull(where);
         this.remedy = Objects.requireNonNull(remedy);
+        this.others = others;
     }
 
     /** Creates a problem with the exception that revealed it. The cause goes to the log, not into the message. */
@@ -45,9 +53,39 @@ public final class ProblemException extends Exception {
                 cause);
     }
 
+    /**
+     * Several problems that stand in the way of the same thing, so that a person learns of all of them at once. What is asked of one
+     * problem is answered for the first.
+     *
+     * @param problems at least one
+     */
+    public static ProblemException together(List<ProblemException> problems) {
+        ProblemException first = problems.get(0);
+        if (problems.size() == 1) {
+            return first;
+        }
+        ProblemException all = new ProblemException(
+                first.what,
+                first.where,
+                first.remedy,
+                problems.subList(1, problems.size()).toArray(ProblemException[]::new));
+        all.initCause(first);
+        return all;
+    }
+
+    /** The message of each problem in it, one line each. */
+    public List<String> lines() {
+        return Stream.concat(Stream.of(line()), Stream.of(others).map(ProblemException::line))
+                .toList();
+    }
+
     /** Always one line: control characters from file names or other programs' messages become blanks. */
     @Override
     public String getMessage() {
+        return String.join("; also ", lines());
+    }
+
+    private String line() {
         return oneLine(where + ": " + what + "; " + remedy);
     }
 

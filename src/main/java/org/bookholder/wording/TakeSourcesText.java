@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.bookholder.cutlist.TakeSources;
 import org.bookholder.cutlist.TakeSources.Missed;
 import org.bookholder.cutlist.TakeSources.Source;
@@ -80,21 +82,71 @@ public final class TakeSourcesText {
 
     /** What else a person should know about both, one sentence each. */
     public static List<String> remarks(TakeSources sources) {
+        return remarks(sources, missed -> true);
+    }
+
+    private static List<String> remarks(TakeSources sources, Predicate<Missed> told) {
         List<String> remarks = new ArrayList<>();
-        sources.picture().ifPresent(missed -> remarks.add(missed("picture", missed, used(sources.pictures()))));
-        sources.sound().ifPresent(missed -> remarks.add(missed("sound", missed, used(sources.sounds()))));
+        sources.picture()
+                .filter(told)
+                .ifPresent(missed -> remarks.add(missed("picture", missed, used(sources.pictures()))));
+        sources.sound().filter(told).ifPresent(missed -> remarks.add(missed("sound", missed, used(sources.sounds()))));
+        sources.faint().ifPresent(faint -> remarks.add(faint(sources.sounds().get(0), faint)));
         part("picture", sources, sources.pictures()).ifPresent(remarks::add);
         part("sound", sources, sources.sounds()).ifPresent(remarks::add);
         return remarks;
     }
 
-    /** All of it, one line each. */
+    /** All of it, one line each; of files that are gone only what is used instead, as {@link #gone} names them. */
     public static List<String> lines(TakeSources sources) {
         List<String> lines = new ArrayList<>();
-        lines.add("picture: " + picture(sources));
-        lines.add("sound: " + sound(sources));
-        lines.addAll(remarks(sources));
+        boolean hidden = sources.pictures().stream()
+                .findFirst()
+                .filter(first -> !first.there())
+                .isPresent();
+        lines.add("picture: "
+                + (hidden ? "none, as " + sources.pictures().get(0).name() + " is gone" : picture(sources)));
+        lines.add("sound: " + sound(sources).replace(AWAY, " is gone"));
+        lines.addAll(remarks(sources, missed -> missed.why() != TakeSources.Why.GONE));
         return lines;
+    }
+
+    /** The files of a session that are gone, each named once, with what to do; empty if all are there. */
+    public static Optional<String> gone(List<TakeSources> takes) {
+        List<String> names = takes.stream()
+                .flatMap(take -> Stream.concat(take.pictures().stream(), take.sounds().stream()))
+                .filter(source -> !source.there())
+                .map(Source::name)
+                .distinct()
+                .toList();
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                names.size() == 1
+                        ? names.get(0) + AWAY + ": put it back, or match it where it is now"
+                        : String.join(", ", names)
+                                + " are not where they were matched any more: put them back, or match them where they are"
+                                + " now");
+    }
+
+    private static String faint(Source first, TakeSources.Faint faint) {
+        String other = faint.louder()
+                .map(louder -> (louder.name().equals(first.name()) ? "its " : louder.name() + ", ")
+                        + faint.channels().words())
+                .orElse("");
+        String heard = named(first);
+        if (faint.louder().isEmpty()) {
+            return heard + " is silent here, and so is everything else: match a file with the voice";
+        }
+        return faint.silent()
+                ? heard + " is silent here, and " + other + " is not: choose that, unless this is meant"
+                : String.format(
+                        Locale.ROOT,
+                        "%s is %.0f dB softer than %s: choose that, unless this is meant",
+                        heard,
+                        faint.by(),
+                        other);
     }
 
     /** A file with its channels, where it has several. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.journal.FootageNotes;
@@ -65,6 +66,26 @@ final class LogSplitFilesTest {
                 .doesNotContain("one recording");
     }
 
+    @Test
+    void filesThatDontTellTheTimeAreNamedAndWhatIsMissingIsReadByTheCommandThatCan()
+            throws IOException, InterruptedException {
+        Needs.program("ffmpeg", "Debian's ffmpeg");
+        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+        Path first = part(0, Optional.empty());
+        Path second = part(1, Optional.empty());
+        Path script = Films.DEMO.resolve("lesson-1.md");
+        Program apart = log(folder.resolve("apart"), first, second);
+        assertThat(apart.err())
+                .contains("C0001.mp4 and C0002.mp4 are numbered one after the other, but don't both say at what time")
+                .contains("log them again with --join-numbered");
+        assertThat(apart.out())
+                .contains(", run bookholder read " + script + " --from ", " --session " + folder.resolve("apart"))
+                .doesNotContain("the same command");
+        Program joined = log(folder.resolve("joined"), first, second, "--join-numbered");
+        assertThat(joined.err()).doesNotContain("numbered");
+        assertThat(joined.out()).contains("C0001.mp4 and C0002.mp4 are one recording, so they are one take");
+    }
+
     private Program log(Path session, Object... arguments) {
         Program program = new Program(folder);
         program.equipment.hearsForReal();
@@ -79,12 +100,15 @@ final class LogSplitFilesTest {
     }
 
     private Path part(int number) throws IOException, InterruptedException {
+        return part(number, Optional.of("2026-03-01T" + TIMES[number] + "Z"));
+    }
+
+    private Path part(int number, Optional<String> recorded) throws IOException, InterruptedException {
+        List<String> options = new ArrayList<>(List.of("-c:a", "aac"));
+        recorded.ifPresent(time -> options.addAll(List.of("-metadata", "creation_time=" + time)));
         return Films.make(
                 folder.resolve("C000" + (number + 1) + ".mp4"),
                 Films.reading(CUTS[number], CUTS[number + 1] - CUTS[number]),
-                "-c:a",
-                "aac",
-                "-metadata",
-                "creation_time=2026-03-01T" + TIMES[number] + "Z");
+                options.toArray(String[]::new));
     }
 }

@@ -72,18 +72,19 @@ final class MissingFilesPageTest {
         browser.press("v");
         browser.until("window.filmState && filmState().board");
         String sentence =
-                "C0001.MP4 is not where it was matched any more (session first), and nothing else has lines 1, 2, 3,"
-                        + " 4 and 5";
-        assertThat(browser.text("#film-lost"))
-                .startsWith(sentence)
-                .contains("put it back, or match it again where it is now");
+                "2 files are not where they were matched any more, and nothing else has their lines: C0001.MP4"
+                        + " (session first, lines 1, 2, 3, 4 and 5), C0002.MP4 (session first, lines 1, 2, 3, 4 and 5)";
+        assertThat(browser.text("#film-obstacles li"))
+                .isEqualTo(sentence + ". What to do: put them back, or match them again where they are now, leave the"
+                        + " lines out, or make a draft.");
         assertThat(browser.text("#film-files"))
                 .isEqualTo(
                         "Picture: none. Sound: the take's recording, as C0001.MP4 is not where it was matched any more.");
         assertThat(browser.value("document.querySelector('#film-final').disabled"))
                 .isEqualTo(true);
-        assertThat(browser.value("document.querySelector('#film-final').title").toString())
-                .startsWith(sentence);
+        assertThat(browser.text("#film-why"))
+                .as("beside the button")
+                .isEqualTo("Not yet: 1 thing in the way, listed at the top of this page.");
         browser.lookAtEverySize("film-lost");
     }
 

@@ -1,13 +1,22 @@
 package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.MORNING;
+import static org.bookholder.testing.Readings.s;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
+import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
@@ -116,6 +125,10 @@ final class ReadCommandTest {
                 new Spoken(0.5).says("count the spokes twice").pauses(0.5).hypotheses()));
         assertThat(program.run(pickUp)).as(program.err()).isZero();
         assertThat(program.out()).contains("goes on in a new take");
+        assertThat(program.out().lines().filter(line -> line.matches(" +\\d+  [a-z].*")))
+                .as("only what was read now")
+                .allMatch(line -> line.contains("clean") && line.contains("ount the spokes twice"))
+                .isNotEmpty();
         program.run("sessions");
         assertThat(program.out()).contains("2 takes").containsOnlyOnce("A wheel");
         assertThat(program.run("notes", script, "--json")).isZero();
@@ -123,6 +136,24 @@ final class ReadCommandTest {
         assertThat(program.out()).startsWith("{").contains("\"take\" : 2").doesNotContain("skipped");
         assertThat(program.run(pickUp)).isEqualTo(2);
         assertThat(program.err()).contains("no line of it is to be picked up");
+    }
+
+    @Test
+    void aNewSessionBesideOneThatWasBrokenOffSaysSo() throws ProblemException, IOException {
+        Path broken = Files.createDirectories(folder.resolve("data/sessions")).resolve("2026-03-02-0800-a-wheel");
+        try (SessionFolder open = SessionFolder.create(broken, new SessionLocks())) {
+            open.journal().append(new SessionEvent.Opened(s(0), MORNING, "A wheel", script, SCRIPT));
+            open.journal()
+                    .append(new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START));
+        }
+        String recording = program.recording("wheel.wav", VOICE.seconds());
+        assertThat(program.run("read", script, "--audio", recording, "--no-window", "--unpaced"))
+                .isZero();
+        assertThat(program.err())
+                .contains("this is a new session; " + broken + " of this lesson was broken off and stays as it is;")
+                .contains("name it with --session");
+        assertThat(readRecording()).as("a place that was named").isZero();
+        assertThat(program.err()).doesNotContain("broken off");
     }
 
     @Test

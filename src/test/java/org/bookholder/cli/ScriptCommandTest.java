@@ -72,6 +72,27 @@ final class ScriptCommandTest {
     }
 
     @Test
+    void namesPicturesThatTheScriptAsksForAndThatCannotBeShown() throws IOException {
+        Files.writeString(script, """
+            # A wheel
+            Buy two spokes. ![the hub](hub.png) They come from Oak.
+
+            ![](noise.png) Turn it.
+            """);
+        Files.writeString(folder.resolve("noise.png"), "no picture");
+        assertThat(program.run("script", script.toString(), "--json")).isZero();
+        JsonNode missing = new JsonMapper().readTree(program.out()).at("/missing pictures");
+        assertThat(missing.findValuesAsText("file")).containsExactly("hub.png", "noise.png");
+        assertThat(missing.findValuesAsText("source")).containsExactly("2", "4");
+        assertThat(missing.at("/0/what").asText()).isEqualTo("hub.png cannot be shown: there is no such file");
+        assertThat(program.run("script", script.toString())).isZero();
+        assertThat(program.out())
+                .contains(
+                        "Pictures that cannot be shown in the film:\n  line 2 of the file: hub.png cannot be shown: there is")
+                .contains("  line 4 of the file: noise.png cannot be shown: ");
+    }
+
+    @Test
     void choosesForTheCourseHowSomethingIsSaid() throws IOException {
         assertThat(program.run("script", script.toString(), "--say", "2=a pair of", "--json"))
                 .isZero();

@@ -46,10 +46,72 @@ final class TakeSourcesTest {
 
     @Test
     void thatTheOnlyFileIsGoneIsSaid() {
-        assertThat(TakeSourcesText.lines(of(List.of(camera("GONE.WAV", 30, 20)), FilmChoices.NONE)))
+        TakeSources sources = of(List.of(camera("GONE.WAV", 30, 20)), FilmChoices.NONE);
+        assertThat(TakeSourcesText.lines(sources))
                 .containsExactly(
-                        "picture: GONE.WAV is not where it was matched any more: put it back, or match it where it is now",
-                        "sound: " + FilmChoices.TAKES + ", as GONE.WAV is not where it was matched any more");
+                        "picture: none, as GONE.WAV is gone", "sound: " + FilmChoices.TAKES + ", as GONE.WAV is gone");
+        assertThat(TakeSourcesText.gone(List.of(sources, sources)))
+                .as("once for all takes")
+                .hasValue("GONE.WAV is not where it was matched any more: put it back, or match it where it is now");
+    }
+
+    @Test
+    void aFileThatIsGoneIsNamedThoughAnotherIsUsed() {
+        TakeSources sources = of(List.of(recorder("GONE.WAV", 40, 20), recorder("R1.WAV", 40, 20)), FilmChoices.NONE);
+        assertThat(TakeSourcesText.gone(List.of(sources)))
+                .hasValueSatisfying(said -> assertThat(said).startsWith("GONE.WAV is not where"));
+        assertThat(TakeSourcesText.lines(sources)).noneMatch(line -> line.contains("GONE"));
+    }
+
+    @Test
+    void soundGoesBeforeSilence() {
+        assertThat(sounds(levels("R1.WAV", -120.0), levels("R2.WAV", -30.0)))
+                .startsWith("R2.WAV", FilmChoices.TAKES, "R1.WAV");
+    }
+
+    @Test
+    void whatIsSilentOrMuchSofterThanSomethingElseIsRemarkedOn() {
+        TakeSources silent = of(List.of(levels("R1.WAV", -24.0, -120.0)), heard("R1.WAV:2"));
+        assertThat(TakeSourcesText.remarks(silent))
+                .containsExactly(
+                        "R1.WAV, channel 2 is silent here, and its channel 1 is not: choose that, unless this is meant");
+        TakeSources soft = of(List.of(levels("R1.WAV", -56.0), levels("R2.WAV", -25.0)), FilmChoices.NONE);
+        assertThat(TakeSourcesText.remarks(soft))
+                .containsExactly("R1.WAV is 31 dB softer than R2.WAV, channel 1: choose that, unless this is meant");
+        assertThat(TakeSourcesText.remarks(
+                        of(List.of(levels("R1.WAV", -54.0), levels("R2.WAV", -25.0)), FilmChoices.NONE)))
+                .isEmpty();
+        assertThat(TakeSourcesText.remarks(of(List.of(recorder("R1.WAV", 40, 20)), FilmChoices.NONE)))
+                .as("not measured")
+                .isEmpty();
+    }
+
+    private static FilmChoices heard(String sound) {
+        return new FilmChoices(
+                FilmChoices.Framing.PLANNED,
+                FilmChoices.AS_READ,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Map.of(),
+                Optional.of(sound),
+                Map.of());
+    }
+
+    private static PlacedFootage levels(String name, Double... levels) {
+        PlacedFootage placed = recorder(name, 40, 20);
+        Footage footage = placed.footage();
+        return new PlacedFootage(
+                new Footage(
+                        footage.file(),
+                        footage.length(),
+                        Optional.empty(),
+                        Optional.of(new Footage.Sound(48_000, levels.length, "pcm")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
+                placed.placements(),
+                List.of(new Hearing(1, Channels.ALL, 20, List.of(levels))));
     }
 
     @Test
@@ -115,6 +177,6 @@ final class TakeSourcesTest {
         return new PlacedFootage(
                 footage,
                 List.of(new Placement(1, s(10), 0, 0, s(10), s(to), 1)),
-                List.of(new Hearing(1, Channels.ALL, clear)));
+                List.of(new Hearing(1, Channels.ALL, clear, List.of())));
     }
 }

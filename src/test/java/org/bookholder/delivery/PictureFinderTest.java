@@ -65,20 +65,32 @@ final class PictureFinderTest {
 
     @ParameterizedTest
     @CsvSource({"75, 0", "76, 1"})
-    void aPictureThatStandsStillForThreeSecondsIsFrozen(int still, int count) {
+    void aPictureThatStandsStillForThreeSecondsIsAskedAbout(int still, int count) {
         moves(50);
         shows(still, 200);
         moves(50);
         assertThat(found())
                 .hasSize(count)
-                .allMatch(text -> text.equals("look frozen 2.000-5.040: nothing moves for 3.0 s"));
+                .allMatch(text -> text.equals("look still picture 2.000-5.040: the picture stands still for 3.0 s"));
     }
 
     @Test
     void aFrozenPictureAtTheEndIsFound() {
         moves(50);
         shows(100, 200);
-        assertThat(found()).containsExactly("look frozen 2.000-6.000: nothing moves for 4.0 s");
+        assertThat(found()).containsExactly("look still picture 2.000-6.000: the picture stands still for 4.0 s");
+    }
+
+    @Test
+    void aStillThatIsMeantIsNoFinding() {
+        moves(50);
+        shows(100, 200);
+        moves(50);
+        assertThat(found(new Finding.Place(at(50), at(150)))).isEmpty();
+        assertThat(found(new Finding.Place(at(50), at(120))))
+                .as("it stands longer than it should")
+                .hasSize(1);
+        assertThat(found(new Finding.Place(at(0), at(30)))).hasSize(1);
     }
 
     /** A small thing that moves is no more than a part of the picture. */
@@ -91,7 +103,7 @@ final class PictureFinderTest {
             pictures.add(picture);
         }
         moves(50);
-        assertThat(found()).noneMatch(text -> text.contains("frozen"));
+        assertThat(found()).noneMatch(text -> text.contains("still picture"));
     }
 
     @ParameterizedTest
@@ -144,9 +156,9 @@ final class PictureFinderTest {
         assertThat(found()).hasSize(31).endsWith("look blips: 3 more of this kind");
     }
 
-    private List<String> found() {
+    private List<String> found(Finding.Place... stills) {
         Findings findings = new Findings();
-        PictureFinder finder = new PictureFinder(ProfileForm.usual(), findings);
+        PictureFinder finder = new PictureFinder(ProfileForm.usual(), findings, List.of(stills));
         for (int i = 0; i < pictures.size(); i++) {
             finder.see(at(i), pictures.get(i));
         }

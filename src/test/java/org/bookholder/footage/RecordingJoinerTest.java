@@ -8,6 +8,8 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.footage.RecordingJoiner.Apart;
+import org.bookholder.footage.RecordingJoiner.Reason;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
@@ -130,7 +132,8 @@ final class RecordingJoinerTest {
     @Test
     void soundThatDoesNotGoOnKeepsThemApart() throws ProblemException {
         List<Footage> files = List.of(at("C0001.MP4", "10:00:00"), at("C0002.MP4", "10:10:00"));
-        assertThat(new RecordingJoiner((first, then) -> false).join(files)).hasSize(2);
+        assertThat(new RecordingJoiner((first, then) -> false, false).join(files))
+                .hasSize(2);
     }
 
     @Test
@@ -140,8 +143,37 @@ final class RecordingJoinerTest {
                 .containsExactly("C0001.MP4 C0002.MP4", "C0001.MP4");
     }
 
+    @Test
+    void filesThatDontTellTheTimeAreNamedAndJoinedByTheirNumbersIfSomebodySaysSo() throws ProblemException {
+        List<Footage> files = List.of(untimed("C0002.MP4"), untimed("C0001.MP4"), untimed("C0007.MP4"));
+        RecordingJoiner careful = new RecordingJoiner((first, then) -> true, false);
+        assertThat(careful.apart(careful.join(files)))
+                .containsExactly(new Apart(files.get(1), files.get(0), Reason.NO_TIME));
+        RecordingJoiner told = new RecordingJoiner((first, then) -> true, true);
+        assertThat(told.join(files))
+                .extracting(WholeRecording::name)
+                .containsExactly("C0001.MP4 and C0002.MP4", "C0007.MP4");
+        assertThat(told.apart(told.join(files))).isEmpty();
+    }
+
+    @Test
+    void filesThatGoOnInTimeButNotInSoundAreNamedAndOthersAreNot() throws ProblemException {
+        List<Footage> files = List.of(at("C0001.MP4", "10:00:00"), at("C0002.MP4", "10:10:00"));
+        RecordingJoiner broken = new RecordingJoiner((first, then) -> false, false);
+        assertThat(broken.apart(broken.join(files)))
+                .containsExactly(new Apart(files.get(0), files.get(1), Reason.SOUND));
+        List<Footage> takes = List.of(at("C0001.MP4", "10:00:00"), at("C0002.MP4", "11:00:00"));
+        RecordingJoiner joiner = new RecordingJoiner((first, then) -> true, true);
+        assertThat(joiner.join(takes)).as("the time says that they are two").hasSize(2);
+        assertThat(joiner.apart(joiner.join(takes))).isEmpty();
+    }
+
+    private static Footage untimed(String name) {
+        return camera(name, PICTURE, Optional.empty(), Optional.empty());
+    }
+
     private static List<String> joined(Footage... files) throws ProblemException {
-        return new RecordingJoiner((first, then) -> true)
+        return new RecordingJoiner((first, then) -> true, false)
                 .join(Arrays.asList(files)).stream()
                         .map(recording -> String.join(
                                 " ",

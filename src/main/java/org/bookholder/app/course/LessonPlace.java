@@ -62,7 +62,8 @@ public record LessonPlace(List<Path> sessions, Optional<Script> lesson, List<Str
         return Files.isRegularFile(place) ? of(place, here).last() : place;
     }
 
-    private Path last() {
+    /** The latest of its sessions. */
+    public Path last() {
         return sessions.get(sessions.size() - 1);
     }
 

@@ -67,7 +67,7 @@ public final class ExportCheckService {
             Instant modified = modified(film);
             boolean sounding = reader.film().sound().isPresent();
             double length = Math.max(1, reader.film().length().seconds());
-            FilmCheck check = new FilmCheck(reader.film(), job.profile());
+            FilmCheck check = new FilmCheck(reader.film(), job.profile(), job.stills());
             List<Finding> words =
                     job.unread().map(WordsCheck::notChecked).stream().toList();
             ProgressMeter meter = new ProgressMeter(here.nanoTime(), listener);

@@ -1,6 +1,7 @@
 package org.bookholder.app.delivery;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.environment.Environment;
@@ -8,6 +9,7 @@ import org.bookholder.app.session.ScriptFile;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
+import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.Profile;
 import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
@@ -21,6 +23,7 @@ import org.bookholder.problem.ProblemException;
  * @param lesson its script, if there is one
  * @param unread why the script that was found cannot be read, if so
  * @param leftOut the lines of the script that the film does without on purpose
+ * @param stills where it is known to show stills that are meant
  */
 public record ExportJob(
         Path film,
@@ -28,9 +31,11 @@ public record ExportJob(
         Profile profile,
         Optional<ScriptFile> lesson,
         Optional<ProblemException> unread,
-        Set<Integer> leftOut) {
-    /** Copies the set. */
+        Set<Integer> leftOut,
+        List<Finding.Place> stills) {
+    /** Copies set and list. */
     public ExportJob {
+        stills = List.copyOf(stills);
         leftOut = Set.copyOf(leftOut);
     }
 
@@ -59,7 +64,7 @@ public record ExportJob(
             }
         }
         Set<Integer> leftOut = lesson.map(l -> LeftOutLines.of(film, l, here)).orElse(Set.of());
-        return new ExportJob(film, course, profile, lesson, unread, leftOut);
+        return new ExportJob(film, course, profile, lesson, unread, leftOut, List.of());
     }
 
     /** The name of the lesson whose film it is. */
@@ -74,9 +79,9 @@ public record ExportJob(
         return course.flatMap(c -> c.lessonOf(film)).map(Lesson::file).or(() -> ExportScriptFinder.of(film));
     }
 
-    /** The same film, of whose script these lines are left out on purpose. */
-    public ExportJob without(Set<Integer> lines) {
-        return new ExportJob(film, course, profile, lesson, unread, lines);
+    /** The same film as it was made: without these lines of its script, and with stills at these places. */
+    public ExportJob made(Set<Integer> without, List<Finding.Place> withStills) {
+        return new ExportJob(film, course, profile, lesson, unread, without, withStills);
     }
 
     /**

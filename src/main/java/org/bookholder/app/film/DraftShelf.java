@@ -50,7 +50,7 @@ record DraftShelf(Path folder) {
     /** Those of a film, in the folder of the last session that it is made of. */
     static DraftShelf of(Path session, boolean lesson) {
         return new DraftShelf(
-                session.resolve(FilmService.FOLDER).resolve(lesson ? "draft-of-lesson" : "draft-of-session"));
+                session.resolve(FilmPlace.FOLDER).resolve(lesson ? "draft-of-lesson" : "draft-of-session"));
     }
 
     /** The newest draft; empty if there is none, or its note cannot be read. */

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.function.Function;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.plan.PlacedCover;
@@ -40,11 +39,12 @@ public final class FilmBoardJson {
         ArrayNode missing = root.putArray("missing");
         planning.plan().missing().forEach(missing::add);
         ArrayNode remarks = root.putArray("remarks");
-        Optional<String> lost = planning.lost().map(ProblemException::told);
-        planning.remarks().stream()
-                .filter(remark -> !lost.equals(Optional.of(remark)))
-                .forEach(remarks::add);
-        lost.ifPresent(why -> root.put("lost", why));
+        planning.remarks().forEach(remarks::add);
+        ArrayNode obstacles = root.putArray("obstacles");
+        for (FilmObstacle obstacle : planning.obstacles()) {
+            ProblemException problem = obstacle.problem(FilmObstacle.Told.PAGE);
+            obstacles.addObject().put("what", problem.named()).put("remedy", problem.remedy());
+        }
         ArrayNode sessions = root.putArray("sessions");
         for (FilmBoard.Source source : board.sessions()) {
             ObjectNode session = sessions.addObject().put("address", address.apply(source.folder()));
@@ -63,7 +63,7 @@ public final class FilmBoardJson {
         String now = planning.plan().fingerprint(planning.lesson());
         shelf.newest()
                 .ifPresent(draft -> root.putObject("draft")
-                        .put("address", address.apply(last) + FilmService.FOLDER + "/" + draft.served())
+                        .put("address", address.apply(last) + FilmPlace.FOLDER + "/" + draft.served())
                         .put("fresh", draft.madeFrom().equals(now)));
         return root;
     }
@@ -99,7 +99,7 @@ public final class FilmBoardJson {
         ObjectNode root = JSON.objectNode();
         DraftShelf.of(last, lesson)
                 .beginning()
-                .ifPresent(begun -> root.put("begun", address.apply(last) + FilmService.FOLDER + "/" + begun.served()));
+                .ifPresent(begun -> root.put("begun", address.apply(last) + FilmPlace.FOLDER + "/" + begun.served()));
         return root;
     }
 

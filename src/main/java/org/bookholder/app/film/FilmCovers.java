@@ -1,17 +1,14 @@
 package org.bookholder.app.film;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.bookholder.course.lists.CoverFiles;
+import org.bookholder.app.script.AuthorPicture;
 import org.bookholder.film.plan.CoverPlanner;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.ffmpeg.FootageFile;
-import org.bookholder.footage.ffmpeg.PictureFile;
-import org.bookholder.footage.ffmpeg.StillFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Cover;
 import org.bookholder.script.model.Script;
@@ -37,35 +34,19 @@ record FilmCovers(List<CoverPlanner.Found> found, List<ProblemException> trouble
         List<ProblemException> troubles = new ArrayList<>();
         for (Cover cover : lesson.covers()) {
             try {
-                found.add(new CoverPlanner.Found(cover, shot(file(lesson, cover))));
+                AuthorPicture picture = AuthorPicture.of(lesson, cover);
+                Shot.Kind kind = picture.still() ? Shot.Kind.STILL : Shot.Kind.CLIP;
+                found.add(new CoverPlanner.Found(cover, Shot.ofAuthor(picture.file(), picture.facts(), kind)));
             } catch (ProblemException e) {
-                troubles.add(new ProblemException(
-                        cover.file() + " cannot be shown: " + e.what(),
-                        lesson.source() + ":" + cover.sourceLine(),
-                        "put a PNG, JPEG, WebP, MP4 or MOV there, or take it out of the script; a draft is made"
-                                + " without it",
-                        e));
+                troubles.add(e);
             }
         }
         return new FilmCovers(found, troubles);
     }
 
-    private static Shot shot(Path file) throws ProblemException {
-        return StillFile.isStill(file)
-                ? Shot.ofAuthor(file, StillFile.look(file), Shot.Kind.STILL)
-                : Shot.ofAuthor(file, PictureFile.look(file), Shot.Kind.CLIP);
-    }
-
-    private static Path file(Script lesson, Cover cover) throws ProblemException {
-        return CoverFiles.of(lesson, cover)
-                .orElseThrow(
-                        () -> new ProblemException("there is no such file", cover.file(), "put it beside the script"));
-    }
-
     /** What a person should know of them in a film, one sentence each. */
     List<String> remarks(FilmPlan plan) throws ProblemException {
         List<String> remarks = new ArrayList<>();
-        troubles.forEach(trouble -> remarks.add(trouble.getMessage()));
         for (PlacedCover cover : plan.covers()) {
             if (cover.shot().kind() == Shot.Kind.CLIP) {
                 double has = FootageFile.look(cover.shot().file()).length().seconds();

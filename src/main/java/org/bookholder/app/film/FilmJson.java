@@ -45,6 +45,14 @@ public final class FilmJson {
         result.marked().forEach(marked::add);
         ArrayNode remarks = root.putArray("remarks");
         result.remarks().forEach(remarks::add);
+        ArrayNode obstacles = root.putArray("obstacles");
+        for (FilmObstacle obstacle : result.obstacles()) {
+            obstacles
+                    .addObject()
+                    .put("where", obstacle.where())
+                    .put("what", obstacle.what())
+                    .put("remedy", obstacle.ofDraft(FilmObstacle.Told.TERMINAL).remedy());
+        }
         try {
             ObjectMapper mapper = new ObjectMapper();
             if (result.check().isPresent()) {

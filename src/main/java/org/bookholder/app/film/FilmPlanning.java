@@ -18,6 +18,7 @@ import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Text;
 import org.bookholder.cutlist.PunchIn;
+import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.Profile;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.film.format.FilmFormat;
@@ -29,6 +30,7 @@ import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.FilmRules;
 import org.bookholder.film.plan.Fingerprint;
+import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.PictureFacts;
 import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.problem.ProblemException;
@@ -47,11 +49,10 @@ import org.bookholder.timing.StreamTime;
  * @param script the lesson's file, if it is still there
  * @param heard from which file each take is heard
  * @param filmed whether any camera's file was matched and can be used
- * @param lost why no final film can be made, if lines of it stand on files that cannot be used now
+ * @param obstacles all that stands in the way of a finished film
  * @param closest how close it can be framed, in per cent of the picture as shot
  * @param leftOut lines that it does without on purpose, by the lesson's numbers
  * @param marked lines that are used though they were not read clean, one sentence each
- * @param troubles why pictures and clips of the author's cannot be shown
  * @param remarks what else a person should know, one sentence each
  */
 record FilmPlanning(
@@ -63,11 +64,10 @@ record FilmPlanning(
         Optional<Path> script,
         List<HeardTake> heard,
         boolean filmed,
-        Optional<ProblemException> lost,
+        List<FilmObstacle> obstacles,
         int closest,
         Set<Integer> leftOut,
         List<LessonCut.Mark> marked,
-        List<ProblemException> troubles,
         List<String> remarks) {
     /**
      * Works it out.
@@ -100,15 +100,13 @@ record FilmPlanning(
         FrameRate rate = rate(profile, cameras);
         List<PictureFacts> pictures =
                 cameras.stream().map(Camera::picture).distinct().toList();
-        Set<Integer> leftOut = new TreeSet<>(LessonLines.leftOut(
-                lesson, sessions.stream().map(StoredSession::state).toList()));
-        leftOut.addAll(onlyNow);
+        Set<Integer> leftOut = leftOut(lesson, sessions, onlyNow);
         LessonCut cut = LessonCut.of(lesson, sessions, found, rules.cut(), leftOut, stop);
-        List<String> remarks = remarks(onlyNow, cut, lesson);
-        remarks.addAll(place.unreadableSaid());
-        remarks.addAll(aboutFiles);
-        FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
-        FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;
+        List<String> remarks = remarks(onlyNow, cut, lesson, place.unreadableSaid(), aboutFiles);
+        GoesOut out = GoesOut.of(request, profile, pictures, rate, cut.length());
+        FilmFormat goesOut = out.format();
+        FilmFormat format = request.draft() ? FormatChooser.draft(profile, rate) : goesOut;
+        remarks.addAll(request.draft() ? List.of() : out.remarks());
         PunchIn framing = framing(rules, pictures, goesOut);
         FilmCovers covers = FilmCovers.of(lesson);
         FilmPlan bare = FilmPlanner.plan(cut.pieces(), rate, framing, request.wishes());
@@ -116,6 +114,10 @@ record FilmPlanning(
         remarks.addAll(lost.remarks());
         FilmPlan plan = bare.covered(CoverPlanner.place(covers.found(), bare, lesson));
         remarks.addAll(covers.remarks(plan));
+        List<FilmObstacle> obstacles =
+                FilmObstacles.of(plan, place.last(), !cameras.isEmpty(), lost, covers.troubles(), out.problem());
+        FilmObstacles.room(plan, goesOut, FilmPlace.folder(request, place.last(), script))
+                .ifPresent(obstacles::add);
         return new FilmPlanning(
                 plan,
                 sources,
@@ -125,11 +127,10 @@ record FilmPlanning(
                 script,
                 HeardTake.of(plan, found),
                 !cameras.isEmpty(),
-                lost.problem(),
+                obstacles,
                 framing.possible() ? Math.min(framing.step(), framing.most()) : PunchIn.FULL,
                 leftOut,
                 cut.marked(),
-                covers.troubles(),
                 remarks);
     }
 
@@ -161,8 +162,16 @@ record FilmPlanning(
         return found;
     }
 
-    /** What is to be said about the lines of the cut. */
-    private static List<String> remarks(Set<Integer> onlyNow, LessonCut cut, Script lesson) {
+    private static Set<Integer> leftOut(Script lesson, List<StoredSession> sessions, Set<Integer> onlyNow) {
+        Set<Integer> leftOut = new TreeSet<>(LessonLines.leftOut(
+                lesson, sessions.stream().map(StoredSession::state).toList()));
+        leftOut.addAll(onlyNow);
+        return leftOut;
+    }
+
+    /** What is to be said about the lines of the cut, and of sessions and files. */
+    private static List<String> remarks(
+            Set<Integer> onlyNow, LessonCut cut, Script lesson, List<String> unreadable, List<String> aboutFiles) {
         List<String> remarks = new ArrayList<>();
         if (!onlyNow.isEmpty()) {
             remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
@@ -172,6 +181,8 @@ record FilmPlanning(
         if (!Chapter.wanted(lesson)) {
             remarks.add(Chapter.NONE);
         }
+        remarks.addAll(unreadable);
+        remarks.addAll(aboutFiles);
         return remarks;
     }
 
@@ -200,29 +211,23 @@ record FilmPlanning(
         return named.isPresent() ? DeliveryProfiles.read(named.get(), here) : DeliveryProfiles.usual(here);
     }
 
-    private static FilmFormat format(
-            FilmRequest request,
-            Profile profile,
-            List<PictureFacts> pictures,
-            FrameRate rate,
-            StreamTime length,
-            List<String> remarks)
-            throws ProblemException {
-        if (request.draft()) {
-            return FormatChooser.draft(profile, rate);
-        }
-        FormatChooser.Chosen chosen = FormatChooser.of(profile, pictures, rate, length, request.enlarge());
-        remarks.addAll(chosen.remarks());
-        return chosen.format();
-    }
-
-    /** A draft is framed as the finished film will be; if that cannot be made, as it is itself. */
-    private static FilmFormat goesOut(
-            Profile profile, List<PictureFacts> pictures, FrameRate rate, StreamTime length, FilmFormat draft) {
-        try {
-            return FormatChooser.of(profile, pictures, rate, length, false).format();
-        } catch (ProblemException e) {
-            return draft;
+    /**
+     * What the finished film is to be: a draft is framed as that will be.
+     *
+     * @param format the format; a draft's if the finished film cannot be made
+     * @param remarks what a person should know of it, one sentence each
+     * @param problem why it cannot be made, if so
+     */
+    private record GoesOut(FilmFormat format, List<String> remarks, Optional<ProblemException> problem) {
+        static GoesOut of(
+                FilmRequest request, Profile profile, List<PictureFacts> pictures, FrameRate rate, StreamTime length) {
+            try {
+                boolean enlarge = !request.draft() && request.enlarge();
+                FormatChooser.Chosen chosen = FormatChooser.of(profile, pictures, rate, length, enlarge);
+                return new GoesOut(chosen.format(), chosen.remarks(), Optional.empty());
+            } catch (ProblemException e) {
+                return new GoesOut(FormatChooser.draft(profile, rate), List.of(), Optional.of(e));
+            }
         }
     }
 
@@ -238,6 +243,15 @@ record FilmPlanning(
             most = i == 0 ? own : Math.min(most, own);
         }
         return new PunchIn(rules.step(), most);
+    }
+
+    /** Where the author's own stills stand in the film. */
+    List<Finding.Place> stills() {
+        return plan.covers().stream()
+                .filter(cover -> cover.shot().kind() == Shot.Kind.STILL)
+                .map(cover -> new Finding.Place(
+                        plan.rate().length(cover.from()), plan.rate().length(cover.to())))
+                .toList();
     }
 
     /** What marks the lines that are used though they were not read clean, one sentence each. */

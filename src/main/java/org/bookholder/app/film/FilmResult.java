@@ -17,6 +17,7 @@ import org.bookholder.film.plan.FilmPlan;
  * @param heard from which file and channels each take is heard, one line for each
  * @param marked lines that are used though they were not read clean, one sentence each
  * @param remarks what else a person should know, one sentence each
+ * @param obstacles what stands in the way of a finished film: of a draft, as there are none otherwise
  * @param check what the check found; empty if it was not checked
  */
 public record FilmResult(
@@ -27,6 +28,7 @@ public record FilmResult(
         List<String> heard,
         List<String> marked,
         List<String> remarks,
+        List<FilmObstacle> obstacles,
         Optional<CheckReport> check) {
     /** Copies the lists. */
     public FilmResult {
@@ -34,5 +36,6 @@ public record FilmResult(
         heard = List.copyOf(heard);
         marked = List.copyOf(marked);
         remarks = List.copyOf(remarks);
+        obstacles = List.copyOf(obstacles);
     }
 }

@@ -1,21 +1,26 @@
 package org.bookholder.app.film;
 
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.bookholder.course.Text;
 import org.bookholder.film.plan.FilmPlan;
-import org.bookholder.problem.ProblemException;
 
 /**
  * What follows for a film from files that cannot be used now.
  *
- * @param problem why no final film can be made: each file on which lines stand, with these lines; empty if every line has something
+ * @param obstacles why no final film can be made: each file on which lines stand, with these lines; empty if every line has something
  *     else that shows it and lets it be heard
+ * @param lines the lines that stand on such files
  * @param remarks what is to be said of a film that is made all the same, one sentence each
  */
-record LostFiles(Optional<ProblemException> problem, List<String> remarks) {
+record LostFiles(List<FilmObstacle> obstacles, Set<Integer> lines, List<String> remarks) {
     LostFiles {
+        obstacles = List.copyOf(obstacles);
+        lines = Set.copyOf(lines);
         remarks = List.copyOf(remarks);
     }
 
@@ -27,9 +32,7 @@ record LostFiles(Optional<ProblemException> problem, List<String> remarks) {
     static LostFiles of(List<FilmFootage.Found> found, FilmPlan plan, List<ReplacedReading> instead) {
         List<LostFile> lost =
                 found.stream().flatMap(files -> files.lost().stream()).toList();
-        Optional<ProblemException> problem = problem(lost, plan);
         List<String> remarks = new ArrayList<>();
-        problem.map(ProblemException::told).ifPresent(remarks::add);
         for (LostFile file : lost) {
             List<Integer> others = instead.stream()
                     .filter(line -> line.session() == file.number() && file.showed(line.attempt()))
@@ -42,23 +45,47 @@ record LostFiles(Optional<ProblemException> problem, List<String> remarks) {
                 remarks.add(file.said() + "; " + file.why().remedy() + "; meanwhile " + meanwhile);
             }
         }
-        return new LostFiles(problem, remarks);
-    }
-
-    private static Optional<ProblemException> problem(List<LostFile> lost, FilmPlan plan) {
         List<LostFile> needed =
                 lost.stream().filter(file -> !file.lines(plan).isEmpty()).toList();
-        if (needed.isEmpty()) {
-            return Optional.empty();
+        Set<Integer> lines = needed.stream()
+                .flatMap(file -> file.lines(plan).stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+        return new LostFiles(obstacles(needed, plan), lines, remarks);
+    }
+
+    /** Files that are gone are said in one sentence, as they often went together. */
+    private static List<FilmObstacle> obstacles(List<LostFile> needed, FilmPlan plan) {
+        List<FilmObstacle> obstacles = new ArrayList<>();
+        List<LostFile> gone = needed.stream().filter(LostFiles::isGone).toList();
+        if (gone.size() > 1) {
+            String each = gone.stream()
+                    .map(file -> file.placed().footage().name() + " (session "
+                            + file.session().getFileName() + ", " + Text.lines(file.lines(plan)) + ")")
+                    .collect(Collectors.joining(", "));
+            String remedy = "put them back, or match them again where they are now";
+            obstacles.add(new FilmObstacle(
+                    gone.size() + " files are not where they were matched any more, and nothing else has their lines: "
+                            + each,
+                    gone.get(0).why().where(),
+                    remedy,
+                    remedy,
+                    true));
         }
-        List<String> each = needed.stream()
-                .map(file -> file.said() + ", and nothing else has " + Text.lines(file.lines(plan)))
-                .toList();
-        ProblemException first = needed.get(0).why();
-        return Optional.of(new ProblemException(
-                String.join("; ", each),
-                first.where(),
-                first.remedy() + ", leave the lines out (--leave-out), or make a draft (--draft)",
-                first));
+        for (LostFile file : needed) {
+            if (gone.size() < 2 || !isGone(file)) {
+                String remedy = file.why().remedy();
+                obstacles.add(new FilmObstacle(
+                        file.said() + ", and nothing else has " + Text.lines(file.lines(plan)),
+                        file.why().where(),
+                        remedy,
+                        remedy,
+                        true));
+            }
+        }
+        return obstacles;
+    }
+
+    private static boolean isGone(LostFile file) {
+        return !Files.exists(file.placed().footage().file());
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.app.footage.FootageLogRequest.Join;
 import org.bookholder.app.reading.ReadingControl;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.ReadingService;
@@ -70,15 +71,19 @@ public final class FootageLogging {
         return place;
     }
 
-    private static List<WholeRecording> recordings(FootageLogRequest request) throws ProblemException {
+    private List<WholeRecording> recordings(FootageLogRequest request) throws ProblemException {
         List<Footage> films = new ArrayList<>();
         for (Path file : request.files()) {
             films.add(FootageFile.look(file));
             FootageSound.open(file, FootageSource.RATE).close();
         }
-        return request.join()
-                ? new RecordingJoiner(new SoundBorder()).join(films)
-                : films.stream().map(WholeRecording::of).toList();
+        if (request.join() == Join.NONE) {
+            return films.stream().map(WholeRecording::of).toList();
+        }
+        RecordingJoiner joiner = new RecordingJoiner(new SoundBorder(), request.join() == Join.BY_NUMBERS);
+        List<WholeRecording> recordings = joiner.join(films);
+        joiner.apart(recordings).forEach(listener::apart);
+        return recordings;
     }
 
     /** Returns whether the recording was followed. If one is stopped before it begins, the takes before it are kept. */

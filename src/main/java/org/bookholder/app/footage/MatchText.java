@@ -8,6 +8,7 @@ import org.bookholder.footage.Footage;
 import org.bookholder.footage.FootageMatcher;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
+import org.bookholder.footage.RecordingJoiner;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.timing.StreamTime;
 
@@ -46,6 +47,25 @@ public final class MatchText {
     /** That files were taken for one recording. */
     public static String joined(WholeRecording recording) {
         return recording.name() + " are one recording, so they are one take";
+    }
+
+    /**
+     * That files were not joined that may be one recording, and what can be done.
+     *
+     * @param byNumbers how a person asks for files to be joined by their numbers, as a phrase
+     */
+    public static String apart(RecordingJoiner.Apart files, String byNumbers) {
+        String names = files.first().name() + " and " + files.then().name();
+        return switch (files.reason()) {
+            case NO_TIME ->
+                names
+                        + " are numbered one after the other, but don't both say at what time they were recorded, so each is a"
+                        + " take of its own; if a camera split one recording, log them again " + byNumbers;
+            case SOUND ->
+                names
+                        + " seem to be one recording by their numbers, but the sound doesn't go on from one to the other, so"
+                        + " each is a take of its own; listen to the line at the border";
+        };
     }
 
     /** What to know before the file is edited; empty if there is nothing. */

@@ -286,7 +286,11 @@ final class TodayJson {
         row.put("module", module(state.lesson().module()));
         row.put("seconds", Math.round(state.seconds()));
         row.put("state", state.stage().label());
+        row.put("file", state.lesson().file().toString());
+        row.put("stage", state.stage().name());
         row.put("todo", state.next());
+        state.export().ifPresent(film -> row.put("export", film.toString()));
+        row.put("found", state.check().filter(check -> !check.passed()).isPresent());
         row.put("pickups", state.recording().pickups().size());
         row.put("unread", state.recording().unread().size());
         row.put("begun", state.recording().begun());

@@ -21,6 +21,12 @@ public interface ReadingListener {
      */
     void opened(Path session, boolean continued);
 
+    /** A new session was begun beside one of the same lesson that was broken off and is left as it is. */
+    default void leftAside(Path brokenOff) {}
+
+    /** What was known before the reading begins, of a session that goes on. */
+    default void goesOnFrom(SessionState before) {}
+
     /** How long a recording there is room for, one sentence; said before the reading begins if it is enough. */
     default void room(String sentence) {}
 

@@ -66,7 +66,6 @@ public final class ReadingService {
     private final ReadingControl control;
     /** Whether the sound is only recorded, because nothing hears the script's language. */
     private final boolean unheard;
-
     /** How the author says things: looked up once, before the microphone is opened. */
     private SpokenHabits habits = SpokenHabits.NONE;
 
@@ -189,8 +188,11 @@ public final class ReadingService {
                 last.ifPresent(session -> RunningDesk.letIn(session, folder.path()));
             }
             listener.opened(folder.path(), continued.isPresent());
+            if (continued.isEmpty() && request.session().isEmpty() && (request.unpaced() || !request.anew())) {
+                InterruptedSession.beside(folder.path(), lesson, here).ifPresent(listener::leftAside);
+            }
             return folder;
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | ProblemException e) {
             folder.close();
             throw e;
         }
@@ -267,6 +269,7 @@ public final class ReadingService {
             throws ProblemException {
         ReplayedSession past = Resumption.of(
                 folder, lesson.script(), lesson.text(), limits, mended -> listener.warned(mended.sentence()));
+        listener.goesOnFrom(past.state());
         boolean elsewhere = request.from().isPresent() && !request.conduct().pickups();
         return elsewhere ? Resumption.withoutRound(folder, past) : past;
     }

@@ -88,6 +88,11 @@ public record ScriptInspection(
         return with(known.habits().in(script), known.sayings());
     }
 
+    /** The pictures and clips that it asks for and that cannot be shown, in order. */
+    public List<AuthorPicture.Missing> missingPictures() {
+        return AuthorPicture.missing(script);
+    }
+
     private ScriptInspection with(Script changed, List<CourseHabits.Saying> known) {
         return new ScriptInspection(changed, leftOut, brackets, unknown, wordsChecked, unheard, speakers, hard, known);
     }

@@ -65,6 +65,7 @@ public final class ScriptJson {
                 .forEach(speaker ->
                         speakers.addObject().put("name", speaker.name()).put("read", speaker.read()));
         leftOut(json.putArray("left out"), found.leftOut());
+        missingPictures(json.putArray("missing pictures"), found.missingPictures());
         brackets(json.putArray("brackets"), found.brackets());
         ArrayNode unknown = json.putArray("unknown");
         found.unknown().forEach(word -> unknown(unknown.addObject(), word));
@@ -127,6 +128,16 @@ public final class ScriptJson {
                     .put("source", left.sourceLine())
                     .put("what", left.what())
                     .put("why", left.why());
+        }
+    }
+
+    private static void missingPictures(ArrayNode json, List<AuthorPicture.Missing> all) {
+        for (AuthorPicture.Missing missing : all) {
+            json.addObject()
+                    .put("source", missing.cover().sourceLine())
+                    .put("file", missing.cover().file())
+                    .put("what", missing.why().what())
+                    .put("remedy", missing.why().remedy());
         }
     }
 

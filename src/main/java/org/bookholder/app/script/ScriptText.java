@@ -53,6 +53,7 @@ public final class ScriptText {
             }
         }
         leftOut(out, found.leftOut(), script);
+        missingPictures(out, found.missingPictures(), script);
         brackets(out, found.brackets(), script);
         numbers(out, script);
         sayings(out, found.sayings());
@@ -109,6 +110,18 @@ public final class ScriptText {
         for (LeftOut left : all) {
             String where = left.sourceLine() > 0 ? place(left.sourceLine(), script) + ": " : "";
             out.addAll(numbered("  ", where + left.what() + " (" + left.why() + ")"));
+        }
+    }
+
+    private static void missingPictures(List<String> out, List<AuthorPicture.Missing> all, Script script) {
+        if (!all.isEmpty()) {
+            out.add("Pictures that cannot be shown in the film:");
+        }
+        for (AuthorPicture.Missing missing : all) {
+            int line = missing.cover().sourceLine();
+            String where = line > 0 ? place(line, script) + ": " : "";
+            out.addAll(numbered(
+                    "  ", where + missing.why().what() + "; " + missing.why().remedy()));
         }
     }
 

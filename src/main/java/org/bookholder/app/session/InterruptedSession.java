@@ -3,6 +3,7 @@ package org.bookholder.app.session;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
@@ -32,6 +33,17 @@ public final class InterruptedSession {
             case FINISHED -> is(session, events -> lastTakeBrokenOff(events) && isOfText(events, lesson));
             case EMPTY, OPEN, UNREADABLE -> false;
         };
+    }
+
+    /**
+     * The newest interrupted session of today that is of this lesson, beside one that was begun.
+     *
+     * @throws ProblemException if the sessions cannot be listed
+     */
+    public static Optional<Path> beside(Path begun, ScriptFile lesson, Environment here) throws ProblemException {
+        return SessionFolders.recent(here.sessions(), here).stream()
+                .filter(session -> !session.equals(begun) && of(session, lesson, here.locks()))
+                .findFirst();
     }
 
     /** Whether a session is of this lesson: of its very text, or of its file before it was mended. */

@@ -44,11 +44,17 @@ public final class SessionFolders {
 
     /** The newest session under {@code parent} with a name from {@link #unused}, if it began within the last hours. */
     public static Optional<Path> last(Path parent, Environment here) throws ProblemException {
+        return recent(parent, here).stream().findFirst();
+    }
+
+    /** All such sessions, the newest first. */
+    public static List<Path> recent(Path parent, Environment here) throws ProblemException {
         String since = DATE.format(here.clock().instant().minus(TODAY).atZone(here.zone()));
         return folders(List.of(parent)).stream()
                 .filter(folder ->
                         NAMED.matcher(name(folder)).lookingAt() && name(folder).compareTo(since) >= 0)
-                .max(Comparator.comparing(SessionFolders::name));
+                .sorted(Comparator.comparing(SessionFolders::name).reversed())
+                .toList();
     }
 
     /** Whether a session that ended at this time counts as today's: on this date, or within the last twelve hours. */

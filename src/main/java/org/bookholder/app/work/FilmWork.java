@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.course.LessonPlace;
+import org.bookholder.app.film.FilmObstacle;
+import org.bookholder.app.film.FilmObstacle.Told;
 import org.bookholder.app.film.FilmRequest;
 import org.bookholder.app.film.FilmResult;
 import org.bookholder.app.film.FilmService;
@@ -70,9 +72,16 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
         return lines;
     }
 
+    private static String told(FilmObstacle obstacle) {
+        return obstacle.ofDraft(Told.PAGE).told();
+    }
+
     private JobResult make(Path session, FilmRequest film, JobControl control) throws ProblemException {
-        FilmResult result = new FilmService(place.held(control), film, control::reached, control.stop()).make();
+        FilmResult result = new FilmService(place.held(control), film, control::reached, control.stop())
+                .make(Told.PAGE, obstacle -> control.say("In the way of the finished film: " + told(obstacle)));
         List<Row> rows = new ArrayList<>();
+        result.obstacles()
+                .forEach(obstacle -> rows.add(Row.line("In the way of the finished film: " + told(obstacle))));
         FilmText.of(result).forEach(line -> rows.add(Row.line(line)));
         result.check().ifPresent(report -> {
             for (Finding finding : report.findings()) {

@@ -13,6 +13,7 @@ import org.bookholder.app.jobs.JobControl;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
 import org.bookholder.app.reading.ReadingSetup;
+import org.bookholder.footage.RecordingJoiner;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
@@ -25,6 +26,7 @@ final class LogProgress implements FootageLogListener {
     private final JobControl control;
     private final List<ReadingResult> results = new ArrayList<>();
     private final List<WholeRecording> joined = new ArrayList<>();
+    private final List<String> apart = new ArrayList<>();
     private int filesBegun;
 
     LogProgress(Environment here, int files, JobControl control) {
@@ -38,9 +40,21 @@ final class LogProgress implements FootageLogListener {
         return List.copyOf(results);
     }
 
+    /** What is to be said of files that were not put together. */
+    List<String> apart() {
+        return List.copyOf(apart);
+    }
+
     /** The recordings that were put together from several files. */
     List<WholeRecording> joined() {
         return List.copyOf(joined);
+    }
+
+    @Override
+    public void apart(RecordingJoiner.Apart files) {
+        String said = MatchText.apart(files, "with \"Join numbered files\" ticked");
+        apart.add(said);
+        control.say(said);
     }
 
     @Override

@@ -37,7 +37,7 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
         FootageLogRequest shoot = new FootageLogRequest(
                 request.path("script", "the lesson"),
                 request.paths("files", "a camera or recorder file"),
-                !request.on("apart"),
+                FootageLogRequest.Join.of(request.on("apart"), request.on("byNumbers")),
                 Optional.empty(),
                 place.here().model());
         HandOffRequest handOff = new HandOffWork(place).choices(request);
@@ -46,6 +46,7 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
             Environment here = place.held(control);
             Path session = new FootageLogging(here, progress, control(control)).log(shoot);
             List<Row> rows = new ArrayList<>();
+            progress.apart().forEach(said -> rows.add(Row.line(said)));
             progress.joined().forEach(recording -> rows.add(Row.line(MatchText.joined(recording))));
             for (ReadingResult result : progress.results()) {
                 result.fault()

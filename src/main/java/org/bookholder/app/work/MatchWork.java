@@ -46,8 +46,10 @@ record MatchWork(WorkPlace place) implements WorkList.Maker {
         long found =
                 matches.stream().filter(match -> match.placed().isPresent()).count();
         if (found > 0) {
-            for (TakeSources take :
-                    new SourceChoices(place.here()).show(session).takes()) {
+            List<TakeSources> takes =
+                    new SourceChoices(place.here()).show(session).takes();
+            TakeSourcesText.gone(takes).ifPresent(said -> rows.add(Row.warning(said)));
+            for (TakeSources take : takes) {
                 TakeSourcesText.lines(take)
                         .forEach(line ->
                                 rows.add(new Row("", "take " + take.take().number(), line, "")));

@@ -47,6 +47,15 @@ public record ClipStore(Path folder) {
         return folder.toAbsolutePath().resolve(name);
     }
 
+    /** Whether any clip is there. */
+    public boolean hasAny() {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.anyMatch(Files::isRegularFile);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     /** Whether a clip is there. */
     boolean has(String name) {
         return Files.isRegularFile(file(name));

@@ -14,6 +14,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.film.FilmedReading;
+import org.bookholder.film.picture.ClipStore;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.StoredExamples;
@@ -118,8 +119,24 @@ final class FilmAgainTest {
         AtomicInteger asked = new AtomicInteger();
         Interruption later = new Interruption(() -> asked.incrementAndGet() > 60);
         FilmService service = new FilmService(here, request(false), p -> {}, later);
-        assertThatThrownBy(service::make).isInstanceOf(OperationInterrupted.class);
+        assertThatThrownBy(() -> service.make(FilmObstacle.Told.TERMINAL, obstacle -> {}))
+                .isInstanceOf(OperationInterrupted.class);
         assertThat(folder.resolve("out")).isEmptyDirectory();
+    }
+
+    @Test
+    void stoppedItSaysWhetherPiecesAreKept() throws ProblemException {
+        FilmedReading.match(session, camera, BEFORE, 0);
+        FilmService early = new FilmService(here, request(false), p -> {}, new Interruption(() -> true));
+        assertThatThrownBy(() -> early.make(FilmObstacle.Told.TERMINAL, obstacle -> {}))
+                .isInstanceOf(OperationInterrupted.class);
+        assertThat(early.ifStopped()).isEqualTo("no film was made, and nothing is left of it");
+        ClipStore pieces = new ClipStore(session.resolve("film/clips"));
+        FilmService later = new FilmService(here, request(false), p -> {}, new Interruption(pieces::hasAny));
+        assertThatThrownBy(() -> later.make(FilmObstacle.Told.TERMINAL, obstacle -> {}))
+                .isInstanceOf(OperationInterrupted.class);
+        assertThat(later.ifStopped()).startsWith("no film was made; the pieces that were finished are kept");
+        assertThat(pieces.hasAny()).isTrue();
     }
 
     private FilmRequest request(boolean draft) {
@@ -137,6 +154,7 @@ final class FilmAgainTest {
     }
 
     private FilmResult film(FilmRequest request) throws ProblemException {
-        return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, request, progress -> {}, Interruption.NONE)
+                .make(FilmObstacle.Told.TERMINAL, obstacle -> {});
     }
 }

@@ -121,9 +121,10 @@ final class FilmCoversTest {
         Files.delete(course.resolve("red.png"));
         FilmResult draft = film(true, false);
         assertThat(draft.plan().covers()).hasSize(1);
-        assertThat(draft.remarks())
-                .anyMatch(remark -> remark.contains("red.png cannot be shown: there is no such file")
-                        && remark.contains("lesson-1.md:5"));
+        assertThat(draft.obstacles()).singleElement().satisfies(obstacle -> {
+            assertThat(obstacle.what()).isEqualTo("red.png cannot be shown: there is no such file");
+            assertThat(obstacle.where()).endsWith("lesson-1.md:5");
+        });
         assertThatThrownBy(() -> film(false, false)).hasMessageContaining("red.png cannot be shown");
         Files.writeString(course.resolve("red.png"), "no picture");
         assertThatThrownBy(() -> film(false, false))
@@ -153,7 +154,8 @@ final class FilmCoversTest {
                 false,
                 false,
                 new FilmPlanner.Wishes(title, false));
-        return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, request, progress -> {}, Interruption.NONE)
+                .make(FilmObstacle.Told.TERMINAL, obstacle -> {});
     }
 
     private byte[] pictures(Path film) throws IOException {

@@ -105,7 +105,8 @@ final class FilmDraftsTest {
     }
 
     private FilmResult draft(Path place) throws ProblemException {
-        return new FilmService(here, request(place), progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, request(place), progress -> {}, Interruption.NONE)
+                .make(FilmObstacle.Told.TERMINAL, obstacle -> {});
     }
 
     private JsonNode shown(Path place) throws ProblemException {

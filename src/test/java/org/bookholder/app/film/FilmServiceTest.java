@@ -17,7 +17,6 @@ import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
-import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Finding.Grade;
@@ -31,7 +30,6 @@ import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.Cameras;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.model.Script;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.Ffmpeg;
@@ -235,17 +233,6 @@ final class FilmServiceTest {
     }
 
     @Test
-    void aFilmWithoutItsScriptsFileIsNamedByTheTitleInAnyScript() throws ProblemException {
-        assertThat(FilmService.name(titled("\u041a\u043e\u043b\u0435\u0441\u043e"), Optional.empty()))
-                .isEqualTo("\u043a\u043e\u043b\u0435\u0441\u043e");
-        assertThat(FilmService.name(titled("\u00dcbung 1"), Optional.empty())).isEqualTo("ubung-1");
-    }
-
-    private static Script titled(String title) throws ProblemException {
-        return ScriptFile.parse("---\ntitle: " + title + "\n---\nOne line.\n", "lesson.md");
-    }
-
-    @Test
     void aLineThatIsNewSinceTheLessonWasReadIsMissing() throws ProblemException, IOException {
         Path course = Files.createDirectories(folder.resolve("course"));
         Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT + "Six is new.\n");
@@ -323,14 +310,6 @@ final class FilmServiceTest {
     }
 
     @Test
-    void aCameraFileThatIsNotThereIsNamedWithWhatToDo() throws ProblemException, IOException {
-        Path moved = Files.copy(camera, folder.resolve("CAM2.MP4"));
-        FilmedReading.match(session, moved, BEFORE, 0);
-        Files.delete(moved);
-        assertRefused("CAM2.MP4 is not where it was matched any more");
-    }
-
-    @Test
     void aCameraFileThatWasCutShortIsNamed() throws ProblemException, IOException {
         Path card = folder.resolve("CAM3.MTS");
         Ffmpeg.make(card, "-i", camera.toString(), "-c", "copy", "-f", "mpegts");
@@ -401,7 +380,8 @@ final class FilmServiceTest {
     }
 
     private FilmResult film(FilmRequest request) throws ProblemException {
-        return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, request, progress -> {}, Interruption.NONE)
+                .make(FilmObstacle.Told.TERMINAL, obstacle -> {});
     }
 
     private CheckReport check(Path film) throws ProblemException {
@@ -411,7 +391,8 @@ final class FilmServiceTest {
                 DeliveryProfiles.read(profile, here),
                 Optional.empty(),
                 Optional.empty(),
-                Set.of());
+                Set.of(),
+                List.of());
         return new ExportCheckService(here, progress -> {}, Interruption.NONE).check(job, Optional.empty());
     }
 }

@@ -58,16 +58,16 @@ final class LostFilesTest {
         Path gone = card("C0002.MP4");
         FilmedReading.match(second, gone, BEFORE, 0);
         Files.delete(gone);
-        String sentence =
-                "C0002.MP4 is not where it was matched any more (session second), and nothing else has line 4;"
-                        + " put it back, or match it again where it is now, leave the lines out (--leave-out), or make a draft (--draft)";
+        String what = "C0002.MP4 is not where it was matched any more (session second), and nothing else has line 4";
+        String remedy =
+                "; put it back, or match it again where it is now, leave the lines out with --leave-out, or make a draft with --draft";
         assertThatThrownBy(() -> film(false))
                 .isInstanceOf(ProblemException.class)
-                .hasMessage(gone + ": " + sentence);
+                .hasMessage(gone + ": " + what + remedy);
         assertThat(course.resolve("exports")).doesNotExist();
 
         FilmResult draft = film(true);
-        assertThat(draft.remarks()).contains(sentence);
+        assertThat(draft.obstacles()).extracting(FilmObstacle::what).containsExactly(what);
         assertThat(draft.plan().unseen()).containsExactly(4);
         assertThat(draft.plan().clips()).hasSize(4).allMatch(FilmClip::used);
 
@@ -139,6 +139,7 @@ final class LostFilesTest {
                 false,
                 false,
                 FilmPlanner.Wishes.NONE);
-        return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, request, progress -> {}, Interruption.NONE)
+                .make(FilmObstacle.Told.TERMINAL, obstacle -> {});
     }
 }

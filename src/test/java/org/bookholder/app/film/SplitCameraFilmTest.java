@@ -111,6 +111,7 @@ final class SplitCameraFilmTest {
 
     private FilmResult film(Path session) throws ProblemException, IOException {
         Environment here = StoredExamples.here(folder);
-        return new FilmService(here, SmallFilm.of(session, folder), progress -> {}, Interruption.NONE).make();
+        return new FilmService(here, SmallFilm.of(session, folder), progress -> {}, Interruption.NONE)
+                .make(FilmObstacle.Told.TERMINAL, obstacle -> {});
     }
 }

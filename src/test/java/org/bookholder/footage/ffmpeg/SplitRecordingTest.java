@@ -52,7 +52,7 @@ final class SplitRecordingTest {
         for (int i = 2; i >= 0; i--) {
             files.add(part(whole, i, kind, again, began(i)));
         }
-        List<WholeRecording> recordings = new RecordingJoiner(new SoundBorder()).join(files);
+        List<WholeRecording> recordings = new RecordingJoiner(new SoundBorder(), false).join(files);
         assertThat(recordings).extracting(WholeRecording::name).containsExactly("C0001." + kind + " to C0003." + kind);
         short[] heard = read(recordings.get(0));
         short[] all = read(WholeRecording.of(FootageFile.look(whole)));
@@ -78,7 +78,7 @@ final class SplitRecordingTest {
         Path whole = whole("mp4", "aac");
         List<Footage> files =
                 List.of(part(whole, 0, "mp4", "copy", BEGAN), part(whole, 1, "mp4", "copy", began(1).plusSeconds(10)));
-        assertThat(new RecordingJoiner(new SoundBorder()).join(files)).hasSize(2);
+        assertThat(new RecordingJoiner(new SoundBorder(), false).join(files)).hasSize(2);
     }
 
     /** As when the sound was switched off between two files that the clock alone would join. */
@@ -99,7 +99,7 @@ final class SplitRecordingTest {
                 "-metadata",
                 "creation_time=" + began(1)));
         assertThat(new SoundBorder().goesOn(first, second)).isFalse();
-        assertThat(new RecordingJoiner(new SoundBorder()).join(List.of(first, second)))
+        assertThat(new RecordingJoiner(new SoundBorder(), false).join(List.of(first, second)))
                 .hasSize(2);
     }
 

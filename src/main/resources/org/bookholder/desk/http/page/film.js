@@ -2,7 +2,7 @@
 
 import { question } from './ask.js';
 import { showDraft, watchDraft } from './filmdraft.js';
-import { count as counted, entries } from './filmline.js';
+import { entries } from './filmline.js';
 import { choosePoint } from './filmpoint.js';
 import { hear, pieceOf, silent, showWave } from './filmwave.js';
 import { lasts } from './jobs.js';
@@ -14,6 +14,9 @@ import { byId, count, el, put, short } from './words.js';
 const STEP = 100;
 const SHORTEST = 0;
 const LONGEST = 5000;
+
+/** A longer reason stands at the top of the page only, not beside the button, too. */
+const MOST_BESIDE = 90;
 
 let board = null;
 let place = '';
@@ -39,6 +42,13 @@ export function showFilm(now, act) {
   fillPlaces();
   cards(home, act);
   if (!board && place) load();
+}
+
+/** Shows the film of another lesson. */
+export function filmOf(lesson) {
+  another(lesson);
+  fillPlaces();
+  load();
 }
 
 export function filmChanged(now, act, has) {
@@ -99,7 +109,7 @@ function build() {
         el('label', { for: 'film-place', class: 'label' }, 'Of'),
         el('select', { id: 'film-place', onchange: (event) => { another(event.target.value); load(); } }),
         el('p', { id: 'film-standing', class: 'small' }),
-        el('p', { id: 'film-lost', class: 'wrong' }),
+        el('div', { id: 'film-obstacles', hidden: true }, el('p', { class: 'label' }, 'In the way of the film'), el('ul', { class: 'wrong' })),
         el('details', {}, el('summary', {}, 'More choices'),
           tick('film-title', 'Begin with a card that says the title', () => load()),
           tick('film-cameras', 'Change the camera at joins, where several show a line', () => load()),
@@ -141,8 +151,10 @@ const ACTS = [
 ];
 
 /** They stay off until the film is known. */
-const buttons = () => ACTS.map(({ id, key, name, main, run }) => el('button', { type: 'button', id: `film-${id}`, class: main && 'main', disabled: true, onclick: run },
-  el('span', {}, name), ' ', el('kbd', {}, key)));
+const buttons = () => ACTS.flatMap(({ id, key, name, main, run }) => [
+  el('button', { type: 'button', id: `film-${id}`, class: main && 'main', disabled: true, onclick: run, 'aria-describedby': main && 'film-why' },
+    el('span', {}, name), ' ', el('kbd', {}, key)),
+  ...(main ? [el('p', { id: 'film-why', class: 'small' })] : [])]);
 
 function onKey(event) {
   if (byId('film').hidden || !board || !meant(event)) return;
@@ -270,9 +282,17 @@ function heard({ session, used }) {
 
 // Why no finished film can be made now; empty if one can.
 function whyNot() {
-  if (board.lost) return board.lost;
-  if (!board.filmed) return 'Match a camera\u2019s file first';
-  return board.missing.length ? `Nothing to use for ${counted(board.missing)}` : '';
+  const [first, ...more] = board.obstacles;
+  if (!first) return '';
+  const here = more.length === 0 && first.what.length <= MOST_BESIDE;
+  return here ? `Not yet: ${first.what}.` : `Not yet: ${count(board.obstacles.length, 'thing')} in the way, listed at the top of this page.`;
+}
+
+function showObstacles() {
+  const place = byId('film-obstacles');
+  place.hidden = board.obstacles.length === 0;
+  place.querySelector('ul').replaceChildren(...board.obstacles.map(({ what, remedy }) => el('li', {}, `${what}. What to do: ${remedy}.`)));
+  put('film-why', whyNot());
 }
 
 function show() {
@@ -280,7 +300,7 @@ function show() {
   const missing = board.missing.length;
   put('film-standing', [short(board.seconds), count(board.joins, 'join'), `sound: ${board.sound}`, board.format,
     missing ? `${count(missing, 'line')} without anything to use` : '', ...board.remarks].filter(Boolean).join(' · '));
-  put('film-lost', board.lost ?? '');
+  showObstacles();
   const list = byId('film-lines');
   list.replaceChildren(...entries(board, current, (number) => { choose(number); list.focus(); hear(null); hearLine(); }));
   list.setAttribute('aria-activedescendant', `film-line-${current}`);
@@ -293,7 +313,6 @@ function show() {
   byId('film-sound').hidden = !board.lines.some(({ sounds }) => sounds.length > 1);
   put('film-files', line.used ? `Picture: ${line.used.camera ?? 'none'}. Sound: ${heard(line)}.` : '');
   byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
-  byId('film-final').title = whyNot();
   showDraft(board, place);
   showWave(byId('film-wave'), board, line, (edge, at) => ask({ do: 'cut', edge, at, line: line.line }));
 }

@@ -55,6 +55,7 @@ function findings(look) {
   }
   if (look.unknown.length) said.push(`${count(look.unknown.length, 'word')} the recogniser does not know: choose one to say how it sounds.`);
   if (look.hard.length) said.push(`${count(look.hard.length, 'hard stretch', 'hard stretches')}: marked below with what to do.`);
+  for (const { what, remedy, source } of look['missing pictures']) said.push(`${source ? `Line ${source} of the file: ` : ''}${what}. To mend: ${remedy}.`);
   if (look['left out'].length) said.push(`${count(look['left out'].length, 'thing')} left out: marked below with the reason.`);
   if (look.unheard) said.push(`${look.unheard[0].toUpperCase()}${look.unheard.slice(1)}. Until then the text moves steadily or by hand.`);
   else if (!look['words checked']) said.push('Unknown words were not looked for: speech recognition is busy with a reading, or is not installed.');

@@ -79,7 +79,8 @@ export const ROOMS = {
       choice('script', 'Lesson', (home) => (home.shelf.lessons.length ? home.shelf.lessons.map(lesson) : [['', 'Open a course first']])),
       files('files', 'Camera or recorder files, in the order in which they were filmed', 'film',
         { more: 'Where a camera split one recording into several files, they become one take.' }),
-      tick('apart', 'Make each file a take of its own, even where it goes on from the one before', { aside: true }), ...handOff],
+      tick('apart', 'Make each file a take of its own, even where it goes on from the one before', { aside: true }),
+      tick('byNumbers', 'Join numbered files also where they don\u2019t say at what time they were recorded', { aside: true }), ...handOff],
   },
   check: {
     title: 'Check exports',

@@ -3,7 +3,8 @@
 import { question } from './ask.js';
 import { dayButton } from './daybutton.js';
 import { handle, planned } from './order.js';
-import { count, el, fill, linesRead, said, short } from './words.js';
+import { filmOf } from './film.js';
+import { byId, count, el, fill, linesRead, said, short } from './words.js';
 
 export const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
 
@@ -20,7 +21,23 @@ function step(home, lesson, act, strong) {
     return el('button', { ...attributes, onclick: () => act({ do: 'read', lesson: lesson.name, pickups: true }) },
       'Pick them up', ' ', key);
   }
-  return lesson.session ? el('a', { class: 'button', id: attributes.id, href: address(home.course.name, lesson.session) }, 'Hear and decide') : null;
+  const there = room(lesson);
+  if (there) {
+    return el('a', { class: 'button', id: attributes.id, href: `?view=${there.view}`, onclick: (event) => {
+      event.preventDefault();
+      document.dispatchEvent(new CustomEvent('go', { detail: there.view }));
+      there.choose();
+    } }, there.name, ' ', key);
+  }
+  return lesson.session && lesson.stage === 'CHECKED' ? el('a', { class: 'button', id: attributes.id, href: address(home.course.name, lesson.session) }, 'Hear and decide') : null;
+}
+
+/** The room in which the next step of a lesson is done that needs no more reading: its film is made there, or its export checked. */
+function room({ file, stage, export: film, found }) {
+  if (stage === 'EXPORTED') {
+    return { view: 'check', name: found ? 'Check it again' : 'Check it', choose: () => byId('w-files').add([film]) };
+  }
+  return stage === 'RECORDED' ? { view: 'film', name: 'Make its film', choose: () => filmOf(file) } : null;
 }
 
 const address = (course, session) => `course/${course}/session/${session}/`;
