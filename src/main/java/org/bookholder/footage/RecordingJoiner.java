@@ -97,10 +97,11 @@ public final class RecordingJoiner {
      */
     public List<Apart> apart(List<WholeRecording> recordings) throws ProblemException {
         List<Apart> apart = new ArrayList<>();
-        for (WholeRecording before : recordings) {
-            Footage last = before.parts().get(before.parts().size() - 1);
-            for (WholeRecording after : recordings) {
-                Footage then = after.parts().get(0);
+        for (int before = 0; before < recordings.size(); before++) {
+            List<Footage> parts = recordings.get(before).parts();
+            Footage last = parts.get(parts.size() - 1);
+            for (int after = 0; after < recordings.size(); after++) {
+                Footage then = recordings.get(after).parts().get(0);
                 if (before != after && alike(last, then)) {
                     if (!timed(last, then)) {
                         apart.add(new Apart(last, then, byNumbers ? Reason.SOUND : Reason.NO_TIME));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.bookholder.film.FilmedReading;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,7 @@ final class NextStepPageTest {
     private Path folder;
 
     @AutoClose
-    private PageAtHome page;
+    private @Nullable PageAtHome page;
 
     private Path lesson;
     private Path course;
@@ -68,8 +69,9 @@ final class NextStepPageTest {
     }
 
     private Browser open() throws Exception {
-        page = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
-        Browser browser = page.show();
+        PageAtHome opened = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
+        page = opened;
+        Browser browser = opened.show();
         browser.until("document.querySelector('#do-next')");
         return browser;
     }
