@@ -3,8 +3,10 @@ package org.bookholder.handoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
@@ -34,6 +36,7 @@ final class Summary {
         for (Aside aside : state.lines().asides()) {
             text.add("    " + aside(state, aside));
         }
+        state.notCalled().forEach((line, calls) -> text.add("Not called    line " + line + ": " + heardAs(calls)));
         for (UnsavedStretch lost : state.measures().sound().notSaved()) {
             text.add("Not saved     " + notSaved(state, lost));
         }
@@ -72,6 +75,13 @@ final class Summary {
         return beyond == 0
                 ? text.toString()
                 : text.append(", ").append(beyond).append(" not reached").toString();
+    }
+
+    /** Somebody has decided that these words are heard so. */
+    private static String heardAs(List<Deviation> calls) {
+        return calls.stream()
+                .map(call -> "\u201c" + call.written() + "\u201d, known to be heard as \u201c" + call.said() + "\u201d")
+                .collect(Collectors.joining("; "));
     }
 
     private static String pace(SessionState state) {

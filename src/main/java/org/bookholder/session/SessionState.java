@@ -3,7 +3,11 @@ package org.bookholder.session;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.pace.PaceRules;
 import org.bookholder.script.model.Script;
@@ -135,6 +139,28 @@ public final class SessionState {
 
     Accumulators sums() {
         return sums;
+    }
+
+    /**
+     * Words that would be called misread in the best attempts, had nobody decided for another line or session that they are heard so: by
+     * line, from 1.
+     */
+    public SortedMap<Integer, List<Deviation>> notCalled() {
+        SortedMap<Integer, List<Deviation>> all = new TreeMap<>();
+        for (LineNotes notes : lines.all()) {
+            Optional<Attempt> best = notes.decision().isPresent() ? Optional.empty() : notes.best();
+            List<Deviation> calls = best.stream()
+                    .flatMap(shown -> sums.heard().lines().get(notes.line() - 1).attempts().stream()
+                            .filter(heard -> heard.take() == shown.take() && heard.ordinal() == shown.ordinal())
+                            .flatMap(heard -> heard.deviations().stream())
+                            .filter(call -> call.kind() == Deviation.Kind.SWAPPED)
+                            .filter(call -> !shown.deviations().contains(call)))
+                    .toList();
+            if (!calls.isEmpty()) {
+                all.put(notes.line(), calls);
+            }
+        }
+        return all;
     }
 
     /** The same with one more trouble, for views only. */

@@ -16,6 +16,7 @@ import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.CutRules;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.Decision.Choice;
 import org.bookholder.testing.Scripts;
@@ -105,6 +106,9 @@ final class RemarksTest {
         assertThat(line(later, 1).attempts())
                 .extracting(Attempt::outcome)
                 .containsExactly(Outcome.CLEAN, Outcome.CLEAN, Outcome.MISREAD, Outcome.MISREAD);
+        assertThat(known.notCalled()).isEmpty();
+        assertThat(later.notCalled()).containsOnlyKeys(1);
+        assertThat(later.notCalled().get(1)).extracting(Deviation::said).containsExactly("raise");
     }
 
     @Test
