@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Optional;
 import org.bookholder.film.FilmedReading;
 import org.bookholder.testing.Browser;
@@ -69,9 +70,8 @@ final class NextStepPageTest {
     }
 
     private Browser open() throws Exception {
-        PageAtHome opened = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
-        page = opened;
-        Browser browser = opened.show();
+        page = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
+        Browser browser = Objects.requireNonNull(page).show();
         browser.until("document.querySelector('#do-next')");
         return browser;
     }
