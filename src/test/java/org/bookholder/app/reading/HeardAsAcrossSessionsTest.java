@@ -105,6 +105,18 @@ final class HeardAsAcrossSessionsTest {
         assertThat(misread("Ann", session("two"), SECOND, "garage")).isEqualTo(Outcome.MISREAD);
     }
 
+    /** The demo's voice is nobody's: what is decided about it says nothing of the person who tries it. */
+    @Test
+    void theDemosVoiceTeachesNothing() throws ProblemException, IOException {
+        Path demo = Files.createDirectories(here.demoScripts());
+        Path tried = session("one");
+        assertThat(misread("Ann", tried, FIRST, "garage", demo)).isEqualTo(Outcome.MISREAD);
+        decide(tried);
+        assertThat(review(tried)).isEqualTo(Outcome.CLEAN);
+        assertThat(new HeardAs(here, "Ann").known()).isEmpty();
+        assertThat(misread("Ann", session("two"), SECOND, "garage")).isEqualTo(Outcome.MISREAD);
+    }
+
     private Path session(String name) {
         return here.sessions().resolve(name);
     }
@@ -112,11 +124,16 @@ final class HeardAsAcrossSessionsTest {
     /** Reads a lesson of one line in which "wheel" is heard as something else; returns what became of the line. */
     private Outcome misread(String presenter, Path session, String line, String heard)
             throws ProblemException, IOException {
+        return misread(presenter, session, line, heard, folder);
+    }
+
+    private Outcome misread(String presenter, Path session, String line, String heard, Path recordings)
+            throws ProblemException, IOException {
         Path script = Files.writeString(folder.resolve(line.substring(0, line.indexOf(' ')) + ".md"), line + "\n");
         String said = line.toLowerCase(Locale.ROOT).replace(".", "");
         Spoken voice = new Spoken(0.5).isMisheard(said, "wheel", heard).pauses(1);
         equipment.hears(new FakeEars(voice.hypotheses()));
-        Path audio = Wav.write(folder.resolve("lesson.wav"), RATE, voice.sound(RATE));
+        Path audio = Wav.write(recordings.resolve("lesson.wav"), RATE, voice.sound(RATE));
         ReadingRequest request = new ReadingRequest(
                 script,
                 List.of(),
