@@ -91,7 +91,7 @@ public record TakeSources(
      * @param silent whether nothing at all is heard
      * @param louder the other file; empty if everything is silent
      * @param channels the loudest of its channels
-     * @param by how much louder that is, in dB
+     * @param by how much louder that is, in dB; 0 if that was not measured
      */
     public record Faint(boolean silent, Optional<Source> louder, Channels channels, double by) {}
 
@@ -282,6 +282,12 @@ public record TakeSources(
                     faint = new Faint(silent, Optional.of(other), Channels.one(channel), by);
                 }
             }
+        }
+        if (silent && faint.louder().isEmpty()) {
+            Optional<Source> unknown = sounds.stream()
+                    .filter(other -> other.there() && other.level(number).isEmpty())
+                    .findFirst();
+            faint = new Faint(true, unknown, Channels.ALL, 0);
         }
         return silent || faint.by() >= FAINT ? Optional.of(faint) : Optional.empty();
     }

@@ -102,10 +102,10 @@ public final class RecordingJoiner {
             Footage last = parts.get(parts.size() - 1);
             for (int after = 0; after < recordings.size(); after++) {
                 Footage then = recordings.get(after).parts().get(0);
-                if (before != after && alike(last, then)) {
-                    if (!timed(last, then)) {
-                        apart.add(new Apart(last, then, byNumbers ? Reason.SOUND : Reason.NO_TIME));
-                    } else if (inTime(last, then) && !border.goesOn(last, then)) {
+                if (before != after && alike(last, then) && inTime(last, then)) {
+                    if (!byNumbers && !timed(last, then)) {
+                        apart.add(new Apart(last, then, Reason.NO_TIME));
+                    } else if (!border.goesOn(last, then)) {
                         apart.add(new Apart(last, then, Reason.SOUND));
                     }
                 }

@@ -139,6 +139,9 @@ public final class TakeSourcesText {
         if (faint.louder().isEmpty()) {
             return heard + " is silent here, and so is everything else: match a file with the voice";
         }
+        if (faint.by() == 0) {
+            return heard + " is silent here: choose " + faint.louder().get().name() + ", unless this is meant";
+        }
         return faint.silent()
                 ? heard + " is silent here, and " + other + " is not: choose that, unless this is meant"
                 : String.format(

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.WordTime;
 import org.bookholder.script.model.ScriptLine;
+import org.bookholder.session.LineNotes;
 
 /**
  * Time within a reading in which no word of the line was heard, longer than a pause: the line may have been begun twice, and both
@@ -23,8 +24,12 @@ public final class UnheardTime {
 
     private UnheardTime() {}
 
-    /** The longest such time in {@code attempt}, in words; empty if there is none. */
-    public static Optional<String> in(ScriptLine line, Attempt attempt) {
+    /** The longest such time in {@code attempt}, in words; empty if there is none, or somebody has decided to use the attempt. */
+    public static Optional<String> in(ScriptLine line, LineNotes notes, Attempt attempt) {
+        return notes.kept() ? Optional.empty() : in(line, attempt);
+    }
+
+    private static Optional<String> in(ScriptLine line, Attempt attempt) {
         List<WordTime> words = attempt.words();
         double longest = LONGEST_PAUSE;
         Optional<String> found = Optional.empty();

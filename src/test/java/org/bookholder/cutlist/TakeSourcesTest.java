@@ -86,6 +86,13 @@ final class TakeSourcesTest {
                 .isEmpty();
     }
 
+    /** The take's own recording has the voice, though nobody measured its level. */
+    @Test
+    void insteadOfSilenceTheTakesOwnRecordingCanBeChosen() {
+        assertThat(TakeSourcesText.remarks(of(List.of(levels("R1.WAV", -120.0)), heard("R1.WAV"))))
+                .containsExactly("R1.WAV is silent here: choose " + FilmChoices.TAKES + ", unless this is meant");
+    }
+
     private static FilmChoices heard(String sound) {
         return new FilmChoices(
                 FilmChoices.Framing.PLANNED,

@@ -168,6 +168,27 @@ final class RecordingJoinerTest {
         assertThat(joiner.apart(joiner.join(takes))).isEmpty();
     }
 
+    /** To ask for files to be joined by their numbers would join them as little. */
+    @Test
+    void filesWhoseTimecodeDoesNotGoOnAreNotNamed() throws ProblemException {
+        List<Footage> files = List.of(
+                camera("C0001.MP4", PICTURE, Optional.of("01:00:00:00"), Optional.empty()),
+                camera("C0002.MP4", PICTURE, Optional.of("01:12:00:00"), Optional.empty()));
+        for (boolean byNumbers : new boolean[] {false, true}) {
+            RecordingJoiner joiner = new RecordingJoiner((first, then) -> true, byNumbers);
+            assertThat(joiner.join(files)).hasSize(2);
+            assertThat(joiner.apart(joiner.join(files))).isEmpty();
+        }
+    }
+
+    @Test
+    void filesThatAreToBeJoinedByTheirNumbersAndDontGoOnInSoundAreNamed() throws ProblemException {
+        List<Footage> files = List.of(untimed("C0001.MP4"), untimed("C0002.MP4"));
+        RecordingJoiner joiner = new RecordingJoiner((first, then) -> false, true);
+        assertThat(joiner.apart(joiner.join(files)))
+                .containsExactly(new Apart(files.get(0), files.get(1), Reason.SOUND));
+    }
+
     private static Footage untimed(String name) {
         return camera(name, PICTURE, Optional.empty(), Optional.empty());
     }

@@ -5,9 +5,13 @@ import static org.bookholder.testing.Readings.s;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.WordTime;
 import org.bookholder.script.model.ScriptLine;
+import org.bookholder.session.Decision;
+import org.bookholder.session.LineNotes;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 
@@ -17,17 +21,36 @@ final class UnheardTimeTest {
 
     @Test
     void aBeginningThatMayBeThereTwiceIsTold() {
-        assertThat(UnheardTime.in(LINE, heard(new double[][] {{1, 0, 0.3}, {2, 2.5, 2.7}, {3, 2.7, 3.1}})))
+        assertThat(in(heard(new double[][] {{1, 0, 0.3}, {2, 2.5, 2.7}, {3, 2.7, 3.1}})))
                 .contains("2.2 s pass between “Turn” and “the”; part of the line may be there twice");
     }
 
     @Test
     void aPauseOrWordsThatWereNotHeardAreNoRepeat() {
-        assertThat(UnheardTime.in(LINE, heard(new double[][] {{1, 0, 0.3}, {2, 1.4, 1.6}, {3, 1.6, 2}})))
+        assertThat(in(heard(new double[][] {{1, 0, 0.3}, {2, 1.4, 1.6}, {3, 1.6, 2}})))
                 .isEmpty();
-        assertThat(UnheardTime.in(LINE, heard(new double[][] {{1, 0, 0.3}, {5, 2, 2.2}, {6, 2.2, 2.5}})))
+        assertThat(in(heard(new double[][] {{1, 0, 0.3}, {5, 2, 2.2}, {6, 2.2, 2.5}})))
                 .isEmpty();
-        assertThat(UnheardTime.in(LINE, heard(new double[0][]))).isEmpty();
+        assertThat(in(heard(new double[0][]))).isEmpty();
+    }
+
+    @Test
+    void whoeverHasDecidedToUseItIsNotToldAgain() {
+        Attempt twice = heard(new double[][] {{1, 0, 0.3}, {2, 2.5, 2.7}});
+        assertThat(in(twice, Optional.of(new Decision(Decision.Choice.KEEP, 1, 1, s(5)))))
+                .isEmpty();
+        assertThat(in(twice, Optional.of(new Decision(Decision.Choice.RECORD_AGAIN, 1, 1, s(5)))))
+                .isPresent();
+    }
+
+    private static Optional<String> in(Attempt attempt) {
+        return in(attempt, Optional.empty());
+    }
+
+    private static Optional<String> in(Attempt attempt, Optional<Decision> decision) {
+        LineNotes notes = new LineNotes(
+                1, Outcome.CLEAN, true, List.of(attempt), Optional.of(attempt), List.of(), Optional.empty(), decision);
+        return UnheardTime.in(LINE, notes, attempt);
     }
 
     private static Attempt heard(double[][] words) {

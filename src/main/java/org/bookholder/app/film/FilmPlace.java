@@ -43,7 +43,7 @@ final class FilmPlace {
      */
     static Path folder(FilmRequest request, Path session, Optional<Path> script) {
         Optional<Path> named = request.out()
-                .map(out -> Objects.requireNonNull(out.toAbsolutePath().getParent()));
+                .flatMap(out -> Optional.ofNullable(out.toAbsolutePath().getParent()));
         return named.or(() -> script.map(CourseHabits::courseOf)
                         .map(Course::exportsIn)
                         .filter(FilmPlace::canBeWritten))

@@ -181,6 +181,6 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
         LineNotes notes = state.lines().notes(attempt.line());
         return notes.pickup()
                 ? Optional.of(Pickups.of(state, notes).said())
-                : UnheardTime.in(state.line(attempt.line()), attempt);
+                : UnheardTime.in(state.line(attempt.line()), notes, attempt);
     }
 }
