@@ -2,6 +2,7 @@ package org.bookholder.session;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.bookholder.follow.model.Deviation;
 import org.bookholder.script.pronounce.SoundAlike;
 
@@ -18,6 +19,9 @@ import org.bookholder.script.pronounce.SoundAlike;
  * @param kind the kind of deviation that was reported
  */
 public record AcceptedReading(int line, String written, String said, Deviation.Kind kind) {
+    /** What the rules of spelling know; all other letters are silent to them, so that whole words would sound alike. */
+    private static final Pattern SPELT = Pattern.compile("[a-z' ]+");
+
     /**
      * What to remember of a deviation that was reported wrongly; empty if the recogniser could not tell what it heard.
      */
@@ -55,7 +59,8 @@ public record AcceptedReading(int line, String written, String said, Deviation.K
                 || (everywhere()
                         && other.everywhere()
                         && written.equals(other.written)
-                        && !other.said.isEmpty()
+                        && SPELT.matcher(said).matches()
+                        && SPELT.matcher(other.said).matches()
                         && SoundAlike.distance(said, other.said) == 0);
     }
 }

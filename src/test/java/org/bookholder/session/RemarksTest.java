@@ -21,6 +21,8 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.Decision.Choice;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class RemarksTest {
     /** Line 1 clean; line 2 misread twice; line 3 broken off; line 4 with the same swap as line 2. */
@@ -109,6 +111,26 @@ final class RemarksTest {
         assertThat(known.notCalled()).isEmpty();
         assertThat(later.notCalled()).containsOnlyKeys(1);
         assertThat(later.notCalled().get(1)).extracting(Deviation::said).containsExactly("raise");
+    }
+
+    /** The rules of spelling are English: what has letters that they don't know must be the same. */
+    @ParameterizedTest
+    @CsvSource({
+        "\u043a\u043e\u043b\u0435\u0441\u043e, \u0434\u043e\u0440\u043e\u0433\u0430",
+        "sch\u00f6n, schon",
+        "\u00e9t\u00e9, t",
+        "10, 20"
+    })
+    void whatTheRulesOfSpellingDontKnowSoundsLikeNothingElse(String known, String heard) {
+        SessionState later = Session.apply(
+                with(heard(), new Remark.Carried(List.of(AcceptedReading.heardAs("frames", known)))),
+                List.of(
+                        rolled(2, 30),
+                        settled(complete(2, 1, 1, 3, 31, 32, swapped(1, "Frames", known))),
+                        settled(complete(2, 2, 1, 3, 33, 34, swapped(1, "Frames", heard)))));
+        assertThat(line(later, 1).attempts())
+                .extracting(Attempt::outcome)
+                .containsExactly(Outcome.CLEAN, Outcome.CLEAN, Outcome.MISREAD);
     }
 
     @Test

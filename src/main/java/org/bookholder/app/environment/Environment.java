@@ -79,4 +79,11 @@ public record Environment(
     public Path demoScripts() {
         return home.resolve("demo-scripts");
     }
+
+    /** Whether a file is one of the demo's. */
+    public boolean isOfDemo(Path file) {
+        return file.toAbsolutePath()
+                .normalize()
+                .startsWith(demoScripts().toAbsolutePath().normalize());
+    }
 }

@@ -358,7 +358,7 @@ public final class ReadingService {
 
     /** Begins a new session with what is known of how its presenter is heard; from then on keeps what is decided in it. */
     private void carry(SessionState before, SessionFolder folder, Reading reading, Workers keeping) {
-        if (request.audio().filter(a -> a.startsWith(here.demoScripts())).isPresent()) {
+        if (request.audio().filter(here::isOfDemo).isPresent()) {
             return; // Nobody's voice.
         }
         if (before.takes().all().isEmpty()) {
