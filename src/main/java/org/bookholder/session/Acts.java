@@ -65,6 +65,22 @@ public record Acts(PVector<Act> standing, PVector<Act> gone, int count, ReviewOv
         return rulings;
     }
 
+    /** What is declared right and was not decided otherwise about the same line since. Without what other sessions have accepted. */
+    List<AcceptedReading> accepted() {
+        return Stream.concat(gone.stream(), standing.stream().filter(act -> !revised(act)))
+                .flatMap(act -> act.accepted().stream())
+                .toList();
+    }
+
+    private boolean revised(Act act) {
+        return standing.stream()
+                .anyMatch(later -> later.number() > act.number()
+                        && later.line() == act.line()
+                        && later.change() instanceof Act.Decided decided
+                        && decided.decision().choice() != Decision.Choice.NOT_A_FAULT
+                        && decided.decision().choice() != Decision.Choice.LEAVE_OUT);
+    }
+
     Acts plus(Act act) {
         return new Acts(standing.plus(act), gone, act.number(), base, names);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
@@ -61,14 +62,13 @@ public record Remarks(
 
     /**
      * Words that are heard as something else, as people have decided in this session: what holds in every line, and in other sessions.
-     * Without what came from other sessions.
+     * Without what came from other sessions, and without what they have decided otherwise since.
      */
     public Set<AcceptedReading> heardAs() {
-        return rulings.readRight()
-                .minusAll(acts.base().readRight())
-                .minusAll(rulings.readRight().stream()
-                        .filter(reading -> !reading.everywhere())
-                        .toList());
+        return acts.accepted().stream()
+                .filter(AcceptedReading::everywhere)
+                .filter(reading -> !acts.base().readRight().contains(reading))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** What was decided about a line, from 1, in the film; about the session as a whole as line 0. */

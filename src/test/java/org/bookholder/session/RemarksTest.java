@@ -145,6 +145,28 @@ final class RemarksTest {
     }
 
     @Test
+    void whatIsDecidedOtherwiseAfterwardsIsNotLearnt() {
+        SessionState right = with(heard(), new Remark.Signed("ann", new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3)));
+        for (Choice other : List.of(Choice.RECORD_AGAIN, Choice.KEEP, Choice.FIX_IN_EDIT)) {
+            SessionState revised = with(right, new Remark.Signed("ann", new Remark.Decided(2, other, 1, 3)));
+            assertThat(revised.remarks().heardAs()).as("%s", other).isEmpty();
+            assertThat(with(revised, new Remark.Signed("ann", new Remark.Retracted(2)))
+                            .remarks()
+                            .heardAs())
+                    .hasSize(1);
+        }
+        assertThat(with(right, new Remark.Signed("ann", new Remark.Decided(1, Choice.KEEP, 1, 1)))
+                        .remarks()
+                        .heardAs())
+                .as("another line")
+                .hasSize(1);
+        assertThat(with(right, new Remark.Signed("ann", new Remark.Decided(2, Choice.LEAVE_OUT, 0, 0)))
+                        .remarks()
+                        .heardAs())
+                .hasSize(1);
+    }
+
+    @Test
     void aMissingWordIsAcceptedInItsOwnLineOnly() {
         SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3));
         SessionState later = Session.apply(
