@@ -68,7 +68,7 @@ public final class RightFilms {
                     "a phone's HEVC",
                     "mov",
                     rate("30"),
-                    "-c:v libx265 -preset ultrafast -x265-params log-level=none -tag:v hvc1 -b:v 10M -af pan=mono|c0=0.7*c0 -c:a aac"),
+                    "-c:v libx265 -preset ultrafast -x265-params log-level=none -tag:v hvc1 -b:v 10M -af pan=mono|c0=c0 -c:a aac"),
             Way.of(
                     "10 bit",
                     "mp4",
