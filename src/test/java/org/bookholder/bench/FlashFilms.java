@@ -19,7 +19,7 @@ import org.bookholder.testing.Folders;
  */
 public final class FlashFilms {
     /** Flashes a second. Above 3 they must be found. */
-    private static final List<Double> RATES = List.of(2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 7.5, 10.0, 15.0, 20.0, 30.0);
+    private static final List<Double> RATES = List.of(2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0);
 
     private static final double ALLOWED = 3;
     private static final int SECONDS = 4;

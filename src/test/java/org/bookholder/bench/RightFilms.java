@@ -29,10 +29,11 @@ public final class RightFilms {
     /** A picture in which all moves a little, with a camera's grain. */
     private static final String CAMERA = "testsrc2=size=1920x1080:rate=25,noise=alls=8:allf=t";
 
-    /** Slides: white with black writing, each for some seconds. */
+    /** Slides: white with writing, another one every five seconds, and a pointer that moves. */
     private static final String SLIDES = "color=white:s=1920x1080:r=30,drawgrid=w=480:h=270:t=4:c=black@0.8,"
-            + "drawbox=x='200+400*floor(t/5)':y=300:w=500:h=400:c=navy:t=fill,drawbox=x=100:y=100:w=900:h=60:c=black:t=fill,"
-            + "drawbox=x='mod(t*37,1800)':y='mod(t*23,1000)':w=14:h=20:c=black:t=fill";
+            + "drawbox=x=100:y=100:w=900:h=60:c=black:t=fill[slide];color=navy:s=500x400:r=30[panel];"
+            + "color=black:s=14x20:r=30[pointer];[slide][panel]overlay=x='200+400*floor(t/5)':y=300[shown];"
+            + "[shown][pointer]overlay=x='mod(137*t,1800)':y='mod(83*t,1000)'";
 
     /**
      * A way to make a film.
