@@ -18,7 +18,7 @@ final class FilmObstacles {
      * Finds them.
      *
      * @param session the last session of the film, with which footage would be matched
-     * @param filmed whether any camera's file can be used
+     * @param filmed whether any camera's file was matched, wherever it is now
      * @param lost what follows from files that cannot be used now
      * @param pictures why pictures of the author's cannot be shown
      * @param unmade why no film of the wished kind can be made, if so
@@ -35,7 +35,7 @@ final class FilmObstacles {
         List<Integer> unseen = plan.unseen().stream()
                 .filter(line -> !lost.lines().contains(line))
                 .toList();
-        if (!filmed && (all.isEmpty() || !unseen.isEmpty())) {
+        if (!filmed) {
             all.add(new FilmObstacle(
                     "no camera's file was matched with it",
                     session.toString(),

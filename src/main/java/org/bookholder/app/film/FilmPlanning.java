@@ -115,7 +115,7 @@ record FilmPlanning(
         FilmPlan plan = bare.covered(CoverPlanner.place(covers.found(), bare, lesson));
         remarks.addAll(covers.remarks(plan));
         List<FilmObstacle> obstacles =
-                FilmObstacles.of(plan, place.last(), !cameras.isEmpty(), lost, covers.troubles(), out.problem());
+                FilmObstacles.of(plan, place.last(), filmed(cameras, found), lost, covers.troubles(), out.problem());
         FilmObstacles.room(plan, goesOut, FilmPlace.folder(request, place.last(), script))
                 .ifPresent(obstacles::add);
         return new FilmPlanning(
@@ -160,6 +160,14 @@ record FilmPlanning(
             found.add(FilmFootage.of(kept, found.size(), remarks));
         }
         return found;
+    }
+
+    /** Whether a camera's file was matched, also one that cannot be used now. */
+    private static boolean filmed(List<Camera> cameras, List<FilmFootage.Found> found) {
+        return !cameras.isEmpty()
+                || found.stream()
+                        .flatMap(files -> files.lost().stream())
+                        .anyMatch(file -> file.placed().footage().picture().isPresent());
     }
 
     private static Set<Integer> leftOut(Script lesson, List<StoredSession> sessions, Set<Integer> onlyNow) {

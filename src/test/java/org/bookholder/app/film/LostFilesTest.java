@@ -123,6 +123,19 @@ final class LostFilesTest {
                 .hasMessageContaining("(session second), and nothing else has lines 1, 2, 3, 4 and 5");
     }
 
+    @Test
+    void ifEveryCameraIsGoneALineThatNoneShowedIsNamedByItself() throws ProblemException, IOException {
+        FilmedReading.writePickup(second, lesson.toString());
+        Files.delete(first.resolve("footage.json"));
+        Path gone = card("C0002.MP4");
+        FilmedReading.match(first, gone, BEFORE, 0);
+        Files.delete(gone);
+        assertThatThrownBy(() -> film(false))
+                .hasMessageContaining("C0002.MP4 is not where it was matched any more (session first)")
+                .hasMessageContaining("no camera's file shows line 4")
+                .hasMessageNotContaining("no camera's file was matched");
+    }
+
     private Path card(String name) throws IOException {
         return Files.copy(camera, folder.resolve(name));
     }
