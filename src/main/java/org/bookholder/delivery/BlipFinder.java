@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Finds shots of one to three frames, which remain when a cut is slightly misplaced. Confined to one thread.
  *
- * <p>A cut is where a picture differs a lot from the one before it, and far more than neighbouring pictures do, or
- * where black begins or ends. Two cuts up to three frames apart are a blip if there is no other cut for three frames
+ * <p>A cut is where a picture differs a lot from the one before it, and far more than neighbouring pictures do; less is
+ * enough where black begins or ends. A fade to or from black changes evenly, and is none. Two cuts up to three frames apart are a blip if there is no other cut for three frames
  * before and after. The film's beginning and end count as cuts.
  */
 final class BlipFinder {
@@ -17,6 +17,7 @@ final class BlipFinder {
     static final int LONGEST = 3;
 
     private static final double LEAST = 10;
+    private static final double LEAST_AT_BLACK = 2;
     private static final double TIMES_USUAL = 4;
     private static final int MEMORY = 12;
 
@@ -33,7 +34,8 @@ final class BlipFinder {
 
     void see(StreamTime at, byte[] luma, boolean dark) {
         double difference = last == null ? 0 : Luma.difference(last, luma);
-        boolean cut = last == null || dark != lastDark || difference >= Math.max(LEAST, TIMES_USUAL * usual());
+        double least = dark == lastDark ? LEAST : LEAST_AT_BLACK;
+        boolean cut = last == null || difference >= Math.max(least, TIMES_USUAL * usual());
         last = luma;
         lastDark = dark;
         add(new Frame(at, difference, cut));

@@ -11,6 +11,7 @@ import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Reduced pictures with one fault each, 25 a second. */
 final class PictureFinderTest {
@@ -136,6 +137,24 @@ final class PictureFinderTest {
                         "mend blips 2.080-2.120: one frame of something else");
     }
 
+    /** The first or last pictures of a fade are black, as is a part of it. */
+    @ParameterizedTest
+    @ValueSource(ints = {10, 25, 50})
+    void aFadeFromOrToBlackIsNoBlip(int frames) {
+        fade(frames, true);
+        moves(50);
+        fade(frames, false);
+        assertThat(found()).isEmpty();
+    }
+
+    @Test
+    void aBlackPictureInADarkShotIsABlip() {
+        shows(50, 40);
+        shows(1, 16);
+        shows(20, 40);
+        assertThat(found()).containsExactly("mend blips 2.000-2.040: one frame of something else");
+    }
+
     @Test
     void manyCutsInARowAreAnEffectAndNoBlip() {
         moves(50);
@@ -174,6 +193,12 @@ final class PictureFinderTest {
     private void moves(int frames) {
         for (int i = 0; i < frames; i++) {
             pictures.add(filled(120 + 2 * (i % 2)));
+        }
+    }
+
+    private void fade(int frames, boolean in) {
+        for (int i = 0; i < frames; i++) {
+            pictures.add(filled(16 + 104 * (in ? i : frames - 1 - i) / frames));
         }
     }
 
