@@ -43,7 +43,7 @@ public final class FolderLock implements AutoCloseable {
         throw new ProblemException(
                 "the session is open in another process",
                 folder.toString(),
-                "close it there first, or name another folder");
+                "end the reading or review there, or press Quit on Bookholder's page; a new session needs another folder");
     }
 
     /**

@@ -246,6 +246,9 @@ final class DeskPageTest {
         browser.lookAtEverySize("review");
         browser.press(" ");
         browser.until("parseFloat(document.querySelector('#playhead').style.left) > 20");
+        // What a decision means for other lessons is said where a word was heard as another.
+        browser.until("document.querySelector('#heard').textContent.includes(' for ')"
+                + " !== document.querySelector('#teaches').hidden");
         browser.press("xu"); // before the page can know of the decision
         browser.until("document.querySelector('#said-aloud').textContent.includes('Undone: not a fault')");
         browser.press("x");

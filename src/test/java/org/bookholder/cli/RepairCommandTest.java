@@ -172,8 +172,8 @@ final class RepairCommandTest {
             assertThat(repair()).isEqualTo(2);
             assertThat(program.err())
                     .isEqualTo("bookholder: " + open.path()
-                            + ": the session is open in another process; close it there first, or name another"
-                            + " folder\n");
+                            + ": the session is open in another process; end the reading or review there, or press Quit"
+                            + " on Bookholder's page; a new session needs another folder\n");
         }
         assertThat(files()).isEqualTo(before);
     }

@@ -103,6 +103,7 @@ function showHear() {
       el('div', { class: 'attempts', id: 'attempts', role: 'radiogroup', 'aria-label': 'Attempts' }),
       el('div', { class: 'player', id: 'player' }),
       el('div', { class: 'choices', id: 'choices' }),
+      el('p', { class: 'small', id: 'teaches' }, 'Not a fault also holds for the same word in this presenter’s other lessons; a script’s page lists it, and can forget it.'),
       el('ol', { class: 'notes', id: 'line-notes', onchanged: showHear }),
       el('form', { class: 'write', id: 'line-note-form', onsubmit: note },
         el('label', { for: 'line-note' }, `Write a note on line ${current}`),
@@ -158,6 +159,7 @@ function showChoices(line, heard) {
     button.disabled = !model.acts || (button.dataset.choice === 'KEEP' && !heard);
   }
   byId('hear-it').disabled = !heard;
+  byId('teaches').hidden = !heard?.words.some((w) => w.kind === 'swapped');
   const last = undoable();
   byId('undo').firstChild.textContent = last ? `Undo ${last.what} ` : 'Undo ';
   byId('undo').disabled = !model.acts || !last;
