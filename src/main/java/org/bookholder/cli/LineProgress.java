@@ -26,13 +26,13 @@ final class LineProgress {
     void known(SessionState before) {
         for (LineNotes notes : before.lines().all()) {
             if (!notes.attempts().isEmpty() || notes.reached()) {
-                printed.put(notes.line(), known(before, notes));
+                printed.put(notes.line(), whatIsPrinted(before, notes));
             }
         }
     }
 
     /** What must change for a line to be printed again: it counts as well that it was read in another take. */
-    private static String known(SessionState state, LineNotes notes) {
+    private static String whatIsPrinted(SessionState state, LineNotes notes) {
         int take = notes.attempts().stream().mapToInt(Attempt::take).max().orElse(0);
         return Labels.of(notes.outcome()) + Pickups.of(state, notes).said() + take;
     }
@@ -57,7 +57,7 @@ final class LineProgress {
     private void print(SessionState state, LineNotes notes) {
         String outcome = Labels.of(notes.outcome());
         String said = Pickups.of(state, notes).said();
-        String now = known(state, notes);
+        String now = whatIsPrinted(state, notes);
         if (!now.equals(printed.put(notes.line(), now))) {
             out.printf(Locale.ROOT, "%4d  %-10s  %s%n", notes.line(), outcome, words(state, notes.line()));
             if (notes.outcome() != Outcome.SKIPPED && !said.isEmpty()) {

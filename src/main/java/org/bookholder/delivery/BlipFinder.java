@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * Finds shots of one to three frames, which remain when a cut is slightly misplaced. Confined to one thread.
  *
  * <p>A cut is where a picture differs a lot from the one before it, and far more than neighbouring pictures do; less is
- * enough where black begins or ends. A fade to or from black changes evenly, and is none. Two cuts up to three frames apart are a blip if there is no other cut for three frames
- * before and after. The film's beginning and end count as cuts.
+ * enough where black begins or ends. A fade to or from black changes evenly, and is none. Two cuts up to three frames
+ * apart are a blip if there is no other cut for three frames before and after. The film's beginning and end count as cuts.
  */
 final class BlipFinder {
     /** The longest blip, in frames. */

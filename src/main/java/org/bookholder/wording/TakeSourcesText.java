@@ -18,6 +18,7 @@ public final class TakeSourcesText {
     /** A difference of less is not worth a word, in dB. */
     private static final double WORTH_SAYING = 2;
 
+    private static final String GONE = " is gone";
     private static final String AWAY = " is not where it was matched any more";
 
     private TakeSourcesText() {}
@@ -43,6 +44,11 @@ public final class TakeSourcesText {
 
     /** The sound, likewise. */
     public static String sound(TakeSources sources) {
+        return sound(sources, AWAY);
+    }
+
+    /** @param away what is said of a file that is gone, behind its name */
+    private static String sound(TakeSources sources, String away) {
         if (sources.sounds().isEmpty()) {
             return "nothing can be heard of it";
         }
@@ -57,7 +63,7 @@ public final class TakeSourcesText {
         return switch (first.kind()) {
             case 0 -> heard + ", " + recorder(sources, first);
             case 1 -> heard + ", " + camera(sources, first);
-            default -> heard + ", " + without(sources);
+            default -> heard + ", " + without(sources, away);
         };
     }
 
@@ -72,11 +78,11 @@ public final class TakeSourcesText {
     }
 
     /** Why nothing but the take's own recording is heard. */
-    private static String without(TakeSources sources) {
+    private static String without(TakeSources sources, String away) {
         return sources.sounds().stream()
                 .filter(other -> other.kind() < 2 && !other.there())
                 .findFirst()
-                .map(gone -> "as " + gone.name() + AWAY)
+                .map(gone -> "as " + gone.name() + away)
                 .orElse("as no matched file holds its sound");
     }
 
@@ -100,13 +106,10 @@ public final class TakeSourcesText {
     /** All of it, one line each; of files that are gone only what is used instead, as {@link #gone} names them. */
     public static List<String> lines(TakeSources sources) {
         List<String> lines = new ArrayList<>();
-        boolean hidden = sources.pictures().stream()
-                .findFirst()
-                .filter(first -> !first.there())
-                .isPresent();
+        Optional<Source> hidden = sources.pictures().stream().findFirst().filter(first -> !first.there());
         lines.add("picture: "
-                + (hidden ? "none, as " + sources.pictures().get(0).name() + " is gone" : picture(sources)));
-        lines.add("sound: " + sound(sources).replace(AWAY, " is gone"));
+                + hidden.map(first -> "none, as " + first.name() + GONE).orElseGet(() -> picture(sources)));
+        lines.add("sound: " + sound(sources, GONE));
         lines.addAll(remarks(sources, missed -> missed.why() != TakeSources.Why.GONE));
         return lines;
     }

@@ -5,11 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.bookholder.delivery.FilmCheck;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.delivery.ProfileForm;
-import org.bookholder.footage.ffmpeg.FilmReader;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.CheckedFilm;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.Folders;
 
@@ -22,6 +21,7 @@ public final class FlashFilms {
     private static final List<Double> RATES = List.of(2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0);
 
     private static final double ALLOWED = 3;
+    private static final String KIND = "flashing";
     private static final int SECONDS = 4;
     private static final String SIZE = "s=1024x768:r=60:d=" + SECONDS;
 
@@ -118,16 +118,7 @@ public final class FlashFilms {
     }
 
     private static boolean flashes(Path film) throws ProblemException {
-        try (FilmReader reader = FilmReader.open(film)) {
-            FilmCheck check = new FilmCheck(reader.film(), ProfileForm.usual());
-            boolean more = true;
-            while (more) {
-                more = reader.read(check);
-            }
-            return check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()).findings().stream()
-                    .anyMatch(f -> f.kind().equals(KIND) && f.grade() == Grade.MEND);
-        }
+        return CheckedFilm.of(film, ProfileForm.usual()).findings().stream()
+                .anyMatch(f -> f.kind().equals(KIND) && f.grade() == Grade.MEND);
     }
-
-    private static final String KIND = "flashing";
 }

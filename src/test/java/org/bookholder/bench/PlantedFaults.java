@@ -10,12 +10,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import org.bookholder.delivery.FilmCheck;
 import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.ProfileForm;
-import org.bookholder.footage.ffmpeg.FilmReader;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.CheckedFilm;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.Folders;
 import org.bookholder.testing.Stereo;
@@ -133,16 +132,9 @@ public final class PlantedFaults {
         Path film = way.equals("wav")
                 ? wav
                 : Ffmpeg.make(folder.resolve("planted.m4a"), "-i", wav.toString(), "-c:a", "aac", "-b:a", way);
-        try (FilmReader reader = FilmReader.open(film)) {
-            FilmCheck check = new FilmCheck(reader.film(), ProfileForm.usual());
-            boolean more = true;
-            while (more) {
-                more = reader.read(check);
-            }
-            return check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()).findings().stream()
-                    .filter(PlantedFaults::ofSound)
-                    .toList();
-        }
+        return CheckedFilm.of(film, ProfileForm.usual()).findings().stream()
+                .filter(PlantedFaults::ofSound)
+                .toList();
     }
 
     /** Not of the file's form, in which nothing is planted. */

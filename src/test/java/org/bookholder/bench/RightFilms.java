@@ -5,17 +5,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.bookholder.delivery.FilmCheck;
 import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.Limit;
 import org.bookholder.delivery.Profile;
 import org.bookholder.delivery.ProfileForm;
 import org.bookholder.delivery.ProfileSetting;
-import org.bookholder.footage.ffmpeg.FilmReader;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.CheckedFilm;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.Folders;
 
@@ -49,8 +49,14 @@ public final class RightFilms {
         }
     }
 
-    private static final Set<String> OF_THE_FILE =
-            Set.of("container", "video", "pixels", "audio", "video-kbps", "audio-kbps", "sample-rate");
+    private static final Set<ProfileSetting> OF_THE_FILE = EnumSet.of(
+            ProfileSetting.CONTAINER,
+            ProfileSetting.VIDEO,
+            ProfileSetting.PIXELS,
+            ProfileSetting.AUDIO,
+            ProfileSetting.VIDEO_KBPS,
+            ProfileSetting.AUDIO_KBPS,
+            ProfileSetting.SAMPLE_RATE);
 
     private static final String H264 = "-c:v libx264 -preset veryfast -pix_fmt yuv420p ";
 
@@ -126,7 +132,7 @@ public final class RightFilms {
 
     private static Profile anyKind(Profile usual) {
         Map<ProfileSetting, Limit> limits = new EnumMap<>(usual.limits());
-        limits.keySet().removeIf(setting -> OF_THE_FILE.contains(setting.label()));
+        limits.keySet().removeAll(OF_THE_FILE);
         return new Profile(usual.name(), limits);
     }
 
@@ -171,14 +177,6 @@ public final class RightFilms {
     }
 
     private static List<Finding> findings(Path film) throws ProblemException {
-        try (FilmReader reader = FilmReader.open(film)) {
-            FilmCheck check = new FilmCheck(reader.film(), PROFILE);
-            boolean more = true;
-            while (more) {
-                more = reader.read(check);
-            }
-            return check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged())
-                    .findings();
-        }
+        return CheckedFilm.of(film, PROFILE).findings();
     }
 }

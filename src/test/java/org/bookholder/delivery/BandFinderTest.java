@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.bookholder.footage.ffmpeg.FilmReader;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.CheckedFilm;
 import org.bookholder.testing.Ffmpeg;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,16 +55,9 @@ final class BandFinderTest {
                 "aac",
                 "-b:a",
                 bitRate);
-        try (FilmReader reader = FilmReader.open(export)) {
-            FilmCheck check = new FilmCheck(reader.film(), ProfileForm.usual());
-            boolean more = true;
-            while (more) {
-                more = reader.read(check);
-            }
-            return check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()).findings().stream()
-                    .map(Finding::kind)
-                    .filter(BandFinder.KIND::equals)
-                    .toList();
-        }
+        return CheckedFilm.of(export, ProfileForm.usual()).findings().stream()
+                .map(Finding::kind)
+                .filter(BandFinder.KIND::equals)
+                .toList();
     }
 }

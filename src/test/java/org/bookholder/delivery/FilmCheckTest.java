@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.delivery.Finding.Grade;
-import org.bookholder.footage.ffmpeg.FilmReader;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.CheckedFilm;
 import org.bookholder.testing.Ffmpeg;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -72,14 +72,7 @@ final class FilmCheckTest {
     }
 
     private static FilmCheck.Result check(Path path) throws ProblemException {
-        try (FilmReader reader = FilmReader.open(path)) {
-            FilmCheck check = new FilmCheck(reader.film(), ProfileForm.usual());
-            boolean more = true;
-            while (more) {
-                more = reader.read(check);
-            }
-            return check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged());
-        }
+        return CheckedFilm.of(path, ProfileForm.usual());
     }
 
     private static List<Finding> found(ProfileSetting setting) {

@@ -2,9 +2,11 @@ package org.bookholder.app.film;
 
 import java.nio.file.Files;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.bookholder.course.Text;
 import org.bookholder.film.plan.FilmPlan;
@@ -32,35 +34,37 @@ record LostFiles(List<FilmObstacle> obstacles, Set<Integer> lines, List<String> 
     static LostFiles of(List<FilmFootage.Found> found, FilmPlan plan, List<ReplacedReading> instead) {
         List<LostFile> lost =
                 found.stream().flatMap(files -> files.lost().stream()).toList();
+        Map<LostFile, List<Integer>> needed = new LinkedHashMap<>();
         List<String> remarks = new ArrayList<>();
         for (LostFile file : lost) {
+            List<Integer> standing = file.lines(plan);
+            if (!standing.isEmpty()) {
+                needed.put(file, standing);
+            }
             List<Integer> others = instead.stream()
                     .filter(line -> line.session() == file.number() && file.showed(line.attempt()))
                     .map(ReplacedReading::line)
                     .toList();
-            if (!others.isEmpty() || file.lines(plan).isEmpty()) {
+            if (!others.isEmpty() || standing.isEmpty()) {
                 String meanwhile = others.isEmpty()
                         ? "it is done without"
                         : "another reading of " + Text.lines(others) + " is used";
                 remarks.add(file.said() + "; " + file.why().remedy() + "; meanwhile " + meanwhile);
             }
         }
-        List<LostFile> needed =
-                lost.stream().filter(file -> !file.lines(plan).isEmpty()).toList();
-        Set<Integer> lines = needed.stream()
-                .flatMap(file -> file.lines(plan).stream())
-                .collect(Collectors.toCollection(TreeSet::new));
-        return new LostFiles(obstacles(needed, plan), lines, remarks);
+        Set<Integer> lines = needed.values().stream().flatMap(List::stream).collect(Collectors.toSet());
+        return new LostFiles(obstacles(needed), lines, remarks);
     }
 
     /** Files that are gone are said in one sentence, as they often went together. */
-    private static List<FilmObstacle> obstacles(List<LostFile> needed, FilmPlan plan) {
+    private static List<FilmObstacle> obstacles(Map<LostFile, List<Integer>> needed) {
         List<FilmObstacle> obstacles = new ArrayList<>();
-        List<LostFile> gone = needed.stream().filter(LostFiles::isGone).toList();
+        List<LostFile> gone = needed.keySet().stream().filter(LostFiles::isGone).toList();
         if (gone.size() > 1) {
             String each = gone.stream()
                     .map(file -> file.placed().footage().name() + " (session "
-                            + file.session().getFileName() + ", " + Text.lines(file.lines(plan)) + ")")
+                            + file.session().getFileName() + ", " + Text.lines(Objects.requireNonNull(needed.get(file)))
+                            + ")")
                     .collect(Collectors.joining(", "));
             String remedy = "put them back, or match them again where they are now";
             obstacles.add(new FilmObstacle(
@@ -71,17 +75,17 @@ record LostFiles(List<FilmObstacle> obstacles, Set<Integer> lines, List<String> 
                     remedy,
                     true));
         }
-        for (LostFile file : needed) {
+        needed.forEach((file, lines) -> {
             if (gone.size() < 2 || !isGone(file)) {
                 String remedy = file.why().remedy();
                 obstacles.add(new FilmObstacle(
-                        file.said() + ", and nothing else has " + Text.lines(file.lines(plan)),
+                        file.said() + ", and nothing else has " + Text.lines(lines),
                         file.why().where(),
                         remedy,
                         remedy,
                         true));
             }
-        }
+        });
         return obstacles;
     }
 

@@ -66,6 +66,7 @@ public final class ReadingService {
     private final ReadingControl control;
     /** Whether the sound is only recorded, because nothing hears the script's language. */
     private final boolean unheard;
+
     /** How the author says things: looked up once, before the microphone is opened. */
     private SpokenHabits habits = SpokenHabits.NONE;
 

@@ -80,8 +80,9 @@ public final class HeardAs {
      */
     public void change(Collection<AcceptedReading> learnt, Collection<AcceptedReading> forgotten)
             throws ProblemException {
-        Map<String, Set<String>> before = byWord(file().read(FORM).values());
-        Map<String, Set<String>> after = byWord(file().read(FORM).values());
+        Map<String, List<String>> read = file().read(FORM).values();
+        Map<String, Set<String>> before = byWord(read);
+        Map<String, Set<String>> after = byWord(read);
         learnt.forEach(one -> after.computeIfAbsent(line(after.keySet(), one), word -> new LinkedHashSet<>())
                 .add(one.said()));
         forgotten.forEach(one -> after.getOrDefault(line(after.keySet(), one), new LinkedHashSet<>())

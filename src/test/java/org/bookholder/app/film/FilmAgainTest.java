@@ -15,7 +15,6 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.film.FilmedReading;
 import org.bookholder.film.picture.ClipStore;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeAll;
@@ -140,17 +139,7 @@ final class FilmAgainTest {
     }
 
     private FilmRequest request(boolean draft) {
-        return new FilmRequest(
-                session,
-                Optional.of(folder.resolve("out/a.mp4")),
-                draft,
-                Set.of(),
-                true,
-                false,
-                Optional.of(profile),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
+        return SmallFilm.of(session, Optional.of(folder.resolve("out/a.mp4")), draft, Set.of(), Optional.of(profile));
     }
 
     private FilmResult film(FilmRequest request) throws ProblemException {

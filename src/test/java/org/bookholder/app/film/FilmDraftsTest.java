@@ -11,7 +11,6 @@ import java.util.Set;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.film.FilmedReading;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.FilmChange;
@@ -115,17 +114,7 @@ final class FilmDraftsTest {
     }
 
     private static FilmRequest request(Path place) {
-        return new FilmRequest(
-                place,
-                Optional.empty(),
-                true,
-                Set.of(),
-                true,
-                false,
-                Optional.empty(),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
+        return SmallFilm.of(place, Optional.empty(), true, Set.of(), Optional.empty());
     }
 
     private void remark(Remark remark) throws ProblemException {

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.session.ScriptFile;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.junit.jupiter.api.Test;
@@ -22,17 +21,7 @@ final class FilmPlaceTest {
     @Test
     void theRootOfADiskIsNoFilmsName() {
         Path root = Path.of("/").toAbsolutePath();
-        FilmRequest request = new FilmRequest(
-                Path.of("lesson.md"),
-                Optional.of(root),
-                false,
-                Set.of(),
-                true,
-                false,
-                Optional.empty(),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
+        FilmRequest request = SmallFilm.of(Path.of("lesson.md"), Optional.of(root), false, Set.of(), Optional.empty());
         assertThat(FilmPlace.folder(request, Path.of("session"), Optional.empty()))
                 .isEqualTo(Path.of("session", "film"));
     }

@@ -25,7 +25,6 @@ import org.bookholder.film.FilmedReading;
 import org.bookholder.film.NumberedCamera;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.Cameras;
 import org.bookholder.journal.SessionFolder;
@@ -341,17 +340,7 @@ final class FilmServiceTest {
     }
 
     private FilmRequest request(Path place, Optional<Path> out, boolean draft, Integer... leaveOut) {
-        return new FilmRequest(
-                place,
-                out,
-                draft,
-                Set.of(leaveOut),
-                true,
-                false,
-                Optional.of(profile),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
+        return SmallFilm.of(place, out, draft, Set.of(leaveOut), Optional.of(profile));
     }
 
     private FilmResult film(FilmRequest request) throws ProblemException {

@@ -12,7 +12,6 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.film.FilmedReading;
 import org.bookholder.film.plan.FilmClip;
-import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeAll;
@@ -141,17 +140,12 @@ final class LostFilesTest {
     }
 
     private FilmResult film(boolean draft, Integer... leaveOut) throws ProblemException, IOException {
-        FilmRequest request = new FilmRequest(
+        FilmRequest request = SmallFilm.of(
                 lesson,
                 Optional.empty(),
                 draft,
                 Set.of(leaveOut),
-                true,
-                false,
-                SmallFilm.of(lesson, folder).profile(),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
+                SmallFilm.of(lesson, folder).profile());
         return new FilmService(here, request, progress -> {}, Interruption.NONE)
                 .make(FilmObstacle.Told.TERMINAL, obstacle -> {});
     }

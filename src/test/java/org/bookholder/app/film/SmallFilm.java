@@ -14,16 +14,18 @@ final class SmallFilm {
 
     /** Asks for a final film that is not checked; its delivery profile is written into {@code folder}. */
     static FilmRequest of(Path session, Path folder) throws IOException {
-        return new FilmRequest(
+        return of(
                 session,
                 Optional.empty(),
                 false,
                 Set.of(),
-                true,
-                false,
-                Optional.of(FilmedReading.smallProfile(folder.resolve("small.txt"), NumberedCamera.HEIGHT)),
-                false,
-                false,
-                FilmPlanner.Wishes.NONE);
+                Optional.of(FilmedReading.smallProfile(folder.resolve("small.txt"), NumberedCamera.HEIGHT)));
+    }
+
+    /** Asks for a film as shot, which is not checked, nor made again if it was made. */
+    static FilmRequest of(
+            Path place, Optional<Path> out, boolean draft, Set<Integer> leaveOut, Optional<Path> profile) {
+        return new FilmRequest(
+                place, out, draft, leaveOut, true, false, profile, false, false, FilmPlanner.Wishes.NONE);
     }
 }
