@@ -64,8 +64,8 @@ export function heardList(look, forget) {
   if (!all.length || !forget) return [];
   return [el('details', { id: 'heard', class: 'sayings' },
     el('summary', {}, `Heard as something else (${all.length})`),
-    el('p', { class: 'small' }, 'These words were called misread, and somebody decided that they were read right. Where they are heard so again,',
-      ' in any lesson that the same person reads, they aren\u2019t called. Anything else in their place is.'),
+    el('p', { class: 'small' }, 'These words were called misread, and somebody decided that they were read right. When the same person reads them again,',
+      ' in any lesson, and the same is heard, they aren\u2019t called misread. Anything else heard in their place is.'),
     el('ul', { class: 'saying-rows' }, ...all.slice(0, MOST).map((one) => el('li', { class: 'saying-row' },
       el('span', {}, el('b', {}, one.written), ` heard as “${one.heard}”`),
       el('span', { class: 'small' }, one.presenter === SOLE ? '' : `when ${one.presenter} reads it`),
