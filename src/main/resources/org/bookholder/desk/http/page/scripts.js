@@ -10,6 +10,7 @@ let course = '';
 let title = '';
 let listed = '';
 let open = '';
+let asked = 0;
 
 /** Shows the room; called when it is entered and whenever the course may have changed. */
 export async function showScripts(home) {
@@ -94,8 +95,10 @@ async function edit(file) {
   open = file;
   address(file);
   const of = course;
+  const mine = ++asked;
   const answer = await question('scripts', { do: 'open', file });
-  if (of !== course || open !== file) return;
+  // The room may have been drawn anew and asked a second time: opened once, or what is being typed would lose the cursor.
+  if (mine !== asked || of !== course || open !== file) return;
   if (answer.trouble) {
     open = '';
     address('');
