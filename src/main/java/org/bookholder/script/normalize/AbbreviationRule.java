@@ -1,183 +1,12 @@
 package org.bookholder.script.normalize;
 
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Abbreviations: "Dr.", "e.g.", "vs", "U.S.", "w/o", "Paris, TX". */
 final class AbbreviationRule implements NormalizationRule {
-    /** Said as written here, with or without the full stop. */
-    private static final Map<String, String[]> ALWAYS = table("""
-        mr=mister
-        mrs=missus;misses;mrs
-        ms=miss;ms
-        messrs=messers
-        dr=doctor
-        prof=professor
-        vs=versus
-        etc=et cetera;etcetera
-        e.g=for example;e g;for instance
-        eg=for example;e g
-        i.e=that is;i e
-        ie=that is;i e
-        a.k.a=also known as;a k a
-        aka=also known as;a k a
-        approx=approximately;approx;about;roughly
-        ph.d=p h d
-        phd=p h d
-        a.m=a m;am
-        p.m=p m;pm
-        cf=compare;c f
-        viz=namely
-        w/=with
-        w/o=without
-        b/c=because
-        c/o=care of
-        p.a=per annum;a year;p a
-        incl=including;included;inclusive of;inclusive
-        sq=square
-        hwy=highway
-        blvd=boulevard
-        pkwy=parkway
-        govt=government
-        qty=quantity
-        excl=excluding;exclusive of;not including
-        """);
-
-    /** Said as written here only with the full stop. */
-    private static final Map<String, String[]> DOTTED = table("""
-        ave=avenue
-        ln=lane
-        ct=court
-        pl=place
-        cir=circle
-        ter=terrace
-        apt=apartment
-        ste=suite
-        bldg=building
-        fl=floor
-        rm=room
-        avg=average
-        std=standard
-        misc=miscellaneous
-        esp=especially
-        assn=association
-        assoc=association;associates
-        univ=university
-        intl=international
-        natl=national
-        ctr=center
-        pkg=package
-        doz=dozen
-        ea=each
-        yr=year
-        yrs=years
-        mo=month
-        mos=months
-        wk=week
-        wks=weeks
-        hr=hour
-        hrs=hours
-        mins=minutes
-        secs=seconds
-        lb=pound
-        lbs=pounds
-        oz=ounces;ounce
-        tbsp=tablespoon;tablespoons
-        tsp=teaspoon;teaspoons
-        sat=saturday
-        sun=sunday
-        rd=road
-        mt=mount
-        ft=fort;foot;feet
-        jr=junior
-        sr=senior
-        inc=incorporated;inc
-        ltd=limited
-        co=company
-        corp=corporation
-        bros=brothers
-        dept=department
-        est=established;estimated;e s t;eastern;eastern time
-        gen=general
-        gov=governor
-        capt=captain
-        lt=lieutenant
-        sgt=sergeant
-        col=colonel
-        rev=reverend
-        hon=honorable
-        sen=senator
-        rep=representative
-        pres=president
-        tel=telephone
-        ext=extension
-        min=minimum;minute;minutes;minimum of
-        max=maximum;maximum of
-        temp=temperature
-        mon=monday
-        tue=tuesday
-        tues=tuesday
-        wed=wednesday
-        thu=thursday
-        thurs=thursday
-        fri=friday
-        jan=january
-        feb=february
-        mar=march
-        apr=april
-        jun=june
-        jul=july
-        aug=august
-        sep=september
-        sept=september
-        oct=october
-        nov=november
-        dec=december
-        """);
-
-    /** With a full stop behind them these may be words at the end of a sentence, too, as in "out in the sun". */
-    private static final Set<String> WORDS = Set.of("sat", "sun", "wed", "rep", "max", "min", "temp");
-
-    /** Said as written here only with the full stop and before a number. */
-    private static final Map<String, String[]> BEFORE_NUMBER = table("""
-        p=page
-        no=number
-        nos=numbers
-        pt=part
-        bk=book
-        ex=example;exercise
-        app=appendix
-        para=paragraph
-        pp=pages
-        ch=chapter
-        fig=figure
-        figs=figures
-        chs=chapters
-        vols=volumes
-        vol=volume
-        sec=section
-        art=article
-        eq=equation
-        ed=edition
-        par=paragraph
-        ver=version
-        v=version
-        ca=circa;about;around
-        c=circa;about;around
-        """);
-
-    /** Said as written here behind an ordinal number: "the 19th c.". */
-    private static final Map<String, String[]> CENTURY = table("""
-        c=century
-        cent=century
-        ed=edition
-        """);
-
     private static final Pattern BEHIND_ORDINAL = Pattern.compile("\\d(?:st|nd|rd|th)\\s$");
 
     /** "St.", a saint or a street. */
@@ -193,9 +22,11 @@ final class AbbreviationRule implements NormalizationRule {
 
     /** Whether a word in small letters may be an abbreviation, with a full stop behind it or without. */
     static boolean mayBe(String word) {
-        return ALWAYS.containsKey(word)
-                || DOTTED.containsKey(word)
-                || BEFORE_NUMBER.containsKey(word)
+        return Abbreviations.ALWAYS.containsKey(word)
+                || Abbreviations.DOTTED.containsKey(word)
+                || Abbreviations.BEFORE_NUMBER.containsKey(word)
+                || Abbreviations.CUT.containsKey(word)
+                || Abbreviations.UNDOTTED.containsKey(word)
                 || word.equals(SAINT)
                 || word.equals(DOCTOR);
     }
@@ -205,7 +36,8 @@ final class AbbreviationRule implements NormalizationRule {
         Matcher slash = NormalizationRule.match(WITH_SLASH, text, from, to);
         if (slash != null) {
             return new SpokenSpan(
-                    slash.end(), SpokenForms.of(ALWAYS.getOrDefault(slash.group(1), new String[] {"with"})));
+                    slash.end(),
+                    SpokenForms.of(Abbreviations.ALWAYS.getOrDefault(slash.group(1), new String[] {"with"})));
         }
         Matcher word = NormalizationRule.match(WORD, text, from, to);
         if (word != null) {
@@ -273,37 +105,43 @@ final class AbbreviationRule implements NormalizationRule {
         if (dot && key.equals(DOCTOR)) {
             return capital ? SpokenForms.of("doctor", "drive") : SpokenForms.of("drive", "doctor");
         }
-        String[] said = dot && behindOrdinal ? CENTURY.get(key) : null;
-        said = said == null ? ALWAYS.get(key) : said;
+        String[] said = dot && behindOrdinal ? Abbreviations.CENTURY.get(key) : null;
+        said = said == null ? Abbreviations.ALWAYS.get(key) : said;
         if (said == null && dot) {
-            said = DOTTED.get(key);
+            said = Abbreviations.DOTTED.get(key);
         }
-        if (said == null && dot && BEFORE_NUMBER.containsKey(key) && isNumber(rest, next)) {
-            said = BEFORE_NUMBER.get(key);
+        if (said == null && dot && Abbreviations.BEFORE_NUMBER.containsKey(key) && isNumber(rest, next)) {
+            said = Abbreviations.BEFORE_NUMBER.get(key);
         }
         if (said == null) {
-            return SpokenForms.NONE;
+            return cut(key, dot, capital || next >= rest.length());
         }
         SpokenForms forms = SpokenForms.of(said);
         boolean small = Character.isLowerCase(m.group(1).charAt(0));
         if (dot && m.group(1).length() > 1 && m.group(1).equals(m.group(1).toUpperCase(Locale.ROOT))) {
             return forms.or(LetterForms.of(m.group(1))).or(Formulae.named(m.group(1)));
         }
-        return !WORDS.contains(key) ? forms : small ? SpokenForms.of(key).or(forms) : forms.or(key);
+        return !Abbreviations.WORDS.contains(key)
+                ? forms
+                : small ? SpokenForms.of(key).or(forms) : forms.or(key);
+    }
+
+    /** A word that is cut short; at the end of a sentence it is more likely a word by itself, as in "We all sing.". */
+    private static SpokenForms cut(String key, boolean dot, boolean sentenceEnds) {
+        String[] full = dot ? Abbreviations.CUT.get(key) : Abbreviations.UNDOTTED.get(key);
+        if (full == null) {
+            return SpokenForms.NONE;
+        }
+        SpokenForms word = LetterForms.of(key).preferred();
+        boolean hasVowel = key.matches(".*[aeiou].*");
+        return hasVowel && (!dot || sentenceEnds)
+                ? word.or(full)
+                : SpokenForms.of(full).or(word);
     }
 
     private static boolean isNumber(String rest, int at) {
         return at < rest.length()
                 && (Character.isDigit(rest.charAt(at))
                         || NormalizationRule.match(ROMAN, rest, at, rest.length()) != null);
-    }
-
-    private static Map<String, String[]> table(String rows) {
-        Map<String, String[]> table = new HashMap<>();
-        for (String row : rows.lines().toList()) {
-            int equals = row.indexOf('=');
-            table.put(row.substring(0, equals), row.substring(equals + 1).split(";", -1));
-        }
-        return Map.copyOf(table);
     }
 }

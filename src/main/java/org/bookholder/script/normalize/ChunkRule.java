@@ -36,6 +36,9 @@ final class ChunkRule {
     /** Behind these letters a number is that of a model, whose digits may be said one by one. */
     private static final Pattern MODEL = Pattern.compile("\\p{L}-?$");
 
+    /** Figures and capitals mixed: "1A23", "21A". */
+    private static final Pattern CODE = Pattern.compile("\\d{1,3}[A-Z](?:\\d{1,3}|/[A-Z])?\\W{0,3}");
+
     private static final Pattern FRACTION =
             Pattern.compile("\\d{1,2}/\\d{1,2}(?![\\d/])|[\\u00bc-\\u00be\\u2150-\\u215e]");
     private static final Pattern ADDRESS = Pattern.compile("[\\p{L}\\d]\\.\\p{L}|@|:/");
@@ -50,6 +53,9 @@ final class ChunkRule {
 
     /** One letter by another, perhaps with a Greek one before: "V/I". */
     private static final Pattern QUOTIENT = Pattern.compile("[(]?[α-ωΑ-Ω]?\\p{L}/[α-ωΑ-Ω]?\\p{L}[.,;:!?)]{0,3}");
+
+    /** A version and its build: "1.24.0-1". */
+    private static final Pattern BUILD = Pattern.compile("[vV]?\\d+\\.\\d+\\.\\d+-\\d.*");
 
     /** Time before something happens: "T-10". */
     private static final Pattern COUNTDOWN = Pattern.compile("[LT][-\u2013\u2212]\\d.*");
@@ -78,12 +84,14 @@ final class ChunkRule {
     private final Fractions fractions;
     private final MoneyRule money;
     private final NumberRule number;
+    private final VersionRule versions;
 
     ChunkRule(NumberWords numbers, Fractions fractions, MoneyRule money, NumberRule number) {
         this.numbers = numbers;
         this.fractions = fractions;
         this.money = money;
         this.number = number;
+        this.versions = new VersionRule(numbers);
     }
 
     /** The ways to say {@code chunk}, a written word in plain typography; none if it contains nothing to say. */
@@ -100,7 +108,9 @@ final class ChunkRule {
         // without a figure it may as well be a word: "NaN"
         SpokenForms spelled = Formulae.spelled(word);
         boolean figures = word.chars().anyMatch(Character::isDigit);
-        return figures ? spelled.or(inPieces(chunk)) : inPieces(chunk).or(spelled);
+        return figures
+                ? spelled.or(inPieces(chunk))
+                : inPieces(chunk).or(spelled).or(Initials.of(word));
     }
 
     private SpokenForms inPieces(String chunk) {
@@ -139,9 +149,10 @@ final class ChunkRule {
         if (start != null) {
             return start;
         }
-        Piece power = powerAt(chunk, at);
-        if (power != null) {
-            return power;
+        SpokenSpan sign = Powers.at(chunk, at);
+        sign = sign == null ? Operators.at(chunk, at) : sign;
+        if (sign != null) {
+            return new Piece(sign.end(), sign.forms());
         }
         SpokenSpan dotted = AbbreviationRule.dottedLettersAt(chunk, at, chunk.length());
         if (dotted != null) {
@@ -207,6 +218,9 @@ final class ChunkRule {
             return isDigit(chunk, word.end()) ? SpokenForms.of("by", "times", "x") : SpokenForms.of("x", "times");
         }
         SpokenForms forms = LetterForms.of(letters).spoken();
+        if (at == 1 && chunk.charAt(0) == '-' && letters.matches("[a-z]{2,4}")) {
+            return forms.or(LetterForms.spell(letters));
+        }
         boolean domain = at > 1 && chunk.charAt(at - 1) == '.' && Character.isLetterOrDigit(chunk.charAt(at - 2));
         if (domain && letters.length() < 5 && !DOMAINS.contains(letters)) {
             forms = forms.first(1).or(LetterForms.spell(letters)).or(forms);
@@ -223,7 +237,8 @@ final class ChunkRule {
         if (Character.isLetter(c)) {
             return null;
         }
-        SpokenSpan heard = money.amountAt(chunk, at, chunk.length());
+        SpokenSpan heard = versions.partsAt(chunk, at);
+        heard = heard == null ? money.amountAt(chunk, at, chunk.length()) : heard;
         if (heard == null && isDigit(chunk, at)) {
             heard = number.decadeOrOrdinalAt(chunk, at, chunk.length(), false);
         }
@@ -236,18 +251,13 @@ final class ChunkRule {
         Matcher m = NormalizationRule.match(NUMBER, chunk, at, chunk.length());
         if (m != null) {
             SpokenForms said = numbers.written(m.group());
-            boolean model = m.group().matches("\\d{3}")
-                    && MODEL.matcher(chunk.substring(0, at)).find();
+            boolean model = m.group().matches("\\d{2,3}")
+                    && (MODEL.matcher(chunk.substring(0, at)).find()
+                            || CODE.matcher(chunk).matches());
             return new Piece(m.end(), model ? said.or(numbers.digits(m.group())) : said);
         }
         m = NormalizationRule.match(DIGITS, chunk, at, chunk.length());
         return m == null ? null : new Piece(m.end(), numbers.digits(m.group()));
-    }
-
-    /** "10⁶", "x⁴", "10⁻³"; squares and cubes are among the symbols. */
-    private static @Nullable Piece powerAt(String chunk, int at) {
-        SpokenSpan power = Powers.at(chunk, at);
-        return power == null ? null : new Piece(power.end(), power.forms());
     }
 
     private static Piece symbolAt(String chunk, int at) {
@@ -270,6 +280,7 @@ final class ChunkRule {
                                 : SpokenForms.SILENT;
                     case "_" -> inside ? SpokenForms.of("", "underscore") : SpokenForms.SILENT;
                     case "-", "\u2013", "\u2212" -> dash(chunk, at);
+                    case "|" -> inside ? SpokenForms.of("", "pipe", "or") : Symbols.of(symbol);
                     case "*" ->
                         inside && isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
                                 ? SpokenForms.of("times")
@@ -298,6 +309,9 @@ final class ChunkRule {
             return SpokenForms.SILENT;
         }
         if (isDigit(chunk, at - 1)) {
+            if (BUILD.matcher(chunk).matches()) {
+                return SpokenForms.of("dash", "", "minus");
+            }
             return chunk.charAt(at) == '\u2212' || chunk.indexOf('=', at) > 0
                     ? SpokenForms.of("minus", "take away", "less")
                     : SpokenForms.of("to", "", "dash", "minus");
@@ -312,7 +326,10 @@ final class ChunkRule {
             return SpokenForms.of("", "over", "slash", "or", "divided by", "per");
         }
         if (chunk.length() == 1) {
-            return SpokenForms.of("slash", "or");
+            return SpokenForms.of("slash", "or", "per", "a", "and", "over", "");
+        }
+        if (chunk.indexOf('\u00b2') > 0 || chunk.indexOf('\u00b3') > 0) {
+            return SpokenForms.of("over", "divided by", "per", "slash");
         }
         if (at == 0 || at + 1 == chunk.length()) {
             return SpokenForms.SILENT;
@@ -328,7 +345,9 @@ final class ChunkRule {
                                 ? behind.matches("1\\D*")
                                         ? SpokenForms.of("", "to", "out of", "over", "or", "slash")
                                         : SpokenForms.of("", "out of", "over", "or", "slash")
-                                : SpokenForms.of("", "or", "slash");
+                                : Units.isSymbol(chunk.substring(0, at))
+                                        ? SpokenForms.of("", "or", "slash")
+                                        : SpokenForms.of("", "or", "slash", "and");
     }
 
     /**

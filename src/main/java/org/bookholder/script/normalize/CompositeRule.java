@@ -33,6 +33,10 @@ final class CompositeRule implements NormalizationRule {
     private static final Pattern COUNT =
             Pattern.compile("(\\d{1,3}(?:\\s?[\u00bc-\u00be\u215b-\u215e]|\\s\\d{1,2}/\\d{1,2})?)\\s?");
     private static final Pattern NEXT = Pattern.compile(",?\\s?(?=\\d)");
+
+    /** A place on a railway: "12m 40ch". */
+    private static final Pattern MILES = Pattern.compile("(\\d{1,4})\\s?mi?\\s(\\d{1,2})\\s?ch" + END);
+
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d)" + END);
 
     private static final List<Pattern> SYMBOLS = PARTS.stream()
@@ -55,6 +59,12 @@ final class CompositeRule implements NormalizationRule {
         Matcher clock = NormalizationRule.match(CLOCK, text, from, to);
         if (clock != null) {
             return new SpokenSpan(clock.end(), clock(clock));
+        }
+        Matcher miles = NormalizationRule.match(MILES, text, from, to);
+        if (miles != null) {
+            return new SpokenSpan(
+                    miles.end(),
+                    numbers.count(miles.group(1), "mile").then("", "and").then(numbers.count(miles.group(2), "chain")));
         }
         Measured first = measured(text, from, to, null);
         Measured second = first == null ? null : next(text, first, to);

@@ -51,6 +51,11 @@ public final class Contractions {
             table.add(subject + "'d", subject, "would");
             table.add(subject + "'d", subject, "had");
         }
+        for (String subject : PRONOUNS) {
+            table.another(subject + "'d've", subject, "would", "have");
+            table.another(subject + "'d've", subject + "'d", "have");
+            table.another(subject + "'d've", subject, "would've");
+        }
         for (String subject : joined(List.of("he", "she", "it"), POINTERS)) {
             table.add(subject + "'s", subject, "is");
             table.add(subject + "'s", subject, "has");

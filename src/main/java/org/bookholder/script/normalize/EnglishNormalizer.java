@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Normalizes English: numbers, money, times, dates, units, abbreviations and letters. */
 final class EnglishNormalizer implements TextNormalizer {
@@ -18,6 +19,8 @@ final class EnglishNormalizer implements TextNormalizer {
 
     /** Behind these "thousand" stands for "a thousand", too. */
     private static final Pattern ARTICLE = Pattern.compile("(?i)(?:^|\\s)(?:an?|each|every|per)\\s$");
+
+    private static final Pattern FIGURE_BEFORE = Pattern.compile("\\d(?:st|nd|rd|th)?\\s$");
 
     /** Words said without the leading apostrophe that replaces omitted letters. */
     private static final Set<String> SHORTENED_FRONT =
@@ -53,9 +56,10 @@ final class EnglishNormalizer implements TextNormalizer {
         NumberRule number = new NumberRule(numbers, scales);
         this.dates = new DateRule(numbers, dayFirst);
         QuantityRule quantities = new QuantityRule(numbers, fractions);
+        TimesRule times = new TimesRule(numbers);
         this.numeralRules = List.of(
                 number::first,
-                new SignRule(numbers, List.of(money, quantities, scales, number)),
+                new SignRule(numbers, List.of(money, times, quantities, scales, number)),
                 dates,
                 money,
                 new TimeRule(numbers),
@@ -64,15 +68,24 @@ final class EnglishNormalizer implements TextNormalizer {
                 new ShutterRule(numbers),
                 new Powers(),
                 scales,
+                times,
                 quantities,
                 number);
         ShortcutRule shortcuts = new ShortcutRule(numbers);
         this.formulae = new FormulaRule(new LatexWords(numbers, fractions));
         this.brackets = new BracketRule(numbers, shortcuts);
-        this.nameRules = List.of(
-                new NamedRangeRule(), shortcuts, new VersionRule(numbers), new RomanRule(numbers), new UnitRule());
-        this.abbreviations = new AbbreviationRule();
         this.chunks = new ChunkRule(numbers, fractions, money, number);
+        this.nameRules = List.of(
+                new NamedRangeRule(),
+                shortcuts,
+                new VersionRule(numbers),
+                new ChordRule(numbers),
+                new ChessRule(numbers),
+                new RomanRule(numbers),
+                times,
+                new PathRule(chunks),
+                new UnitRule());
+        this.abbreviations = new AbbreviationRule();
     }
 
     @Override
@@ -87,18 +100,16 @@ final class EnglishNormalizer implements TextNormalizer {
         }
         int wordEnd = wordEnd(text, from, chunkEnd);
         if (isPlainWord(text, from, wordEnd)) {
-            return new SpokenSpan(chunkEnd, plainWord(text.substring(from, wordEnd)));
+            String word = text.substring(from, wordEnd);
+            SpokenForms between = between(word, text, from, wordEnd);
+            return new SpokenSpan(chunkEnd, between.isEmpty() ? plainWord(word) : between);
         }
         if (isLongWord(text, from, wordEnd)) {
             return new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
         }
-        if (startsNumeral(text, from, to)) {
-            for (NormalizationRule rule : numeralRules) {
-                SpokenSpan heard = rule.at(text, from, to);
-                if (heard != null && !heard.forms().spoken().isEmpty()) {
-                    return behindArticle(withDate(heard, text, from, to), text, from);
-                }
-            }
+        SpokenSpan numeral = numeralAt(text, from, to);
+        if (numeral != null) {
+            return upTo(numeral, text, to);
         }
         char first = text.charAt(from);
         for (NormalizationRule rule : nameRules) {
@@ -109,6 +120,50 @@ final class EnglishNormalizer implements TextNormalizer {
         }
         SpokenSpan heard = abbreviations.at(text, from, to);
         return heard != null ? heard : new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
+    }
+
+    private @Nullable SpokenSpan numeralAt(String text, int from, int to) {
+        if (!startsNumeral(text, from, to)) {
+            return null;
+        }
+        for (NormalizationRule rule : numeralRules) {
+            SpokenSpan heard = rule.at(text, from, to);
+            if (heard != null && !heard.forms().spoken().isEmpty()) {
+                return behindArticle(withDate(heard, text, from, to), text, from);
+            }
+        }
+        return null;
+    }
+
+    /** A range of which each end has its own form: "$75K\u2013$90K", "5'\u20136'"; what was read by itself if it is none. */
+    private SpokenSpan upTo(SpokenSpan low, String text, int to) {
+        boolean dash = low.end() + 1 < to && text.charAt(low.end()) == '\u2013';
+        SpokenSpan high = dash ? numeralAt(text, low.end() + 1, to) : null;
+        return high == null
+                ? low
+                : new SpokenSpan(
+                        high.end(),
+                        low.forms()
+                                .first(6)
+                                .then("to", "through")
+                                .then(high.forms().first(4)));
+    }
+
+    /** "18 of 20", "4th to 8th": between two figures a small word has others beside it. */
+    private static SpokenForms between(String word, String text, int from, int end) {
+        boolean figures = from > 1
+                && end + 1 < text.length()
+                && Character.isDigit(text.charAt(end + 1))
+                && FIGURE_BEFORE
+                        .matcher(text.substring(Math.max(0, from - 6), from))
+                        .find();
+        return !figures
+                ? SpokenForms.NONE
+                : switch (word) {
+                    case "of" -> SpokenForms.of("of", "out of");
+                    case "to" -> SpokenForms.of("to", "through");
+                    default -> SpokenForms.NONE;
+                };
     }
 
     /** Behind an "a" that is written, or "each", "a hundred" is said without another one. */
@@ -153,6 +208,7 @@ final class EnglishNormalizer implements TextNormalizer {
         }
         String word = text.substring(from, end);
         return !BEFORE_NUMBER.contains(word)
+                && !word.equals("x")
                 && !AbbreviationRule.mayBe(word)
                 && !Units.isSymbol(word)
                 && (word.length() < 3 || !startsMonth(text, from));

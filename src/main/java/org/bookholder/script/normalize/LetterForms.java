@@ -113,11 +113,11 @@ final class LetterForms {
 
     private static SpokenForms capitals(String letters, SpokenForms word) {
         if (STRESSED.contains(Typography.lower(letters))) {
-            return word;
+            return word.or(Initials.of(letters));
         }
         SpokenForms spelled = SpokenForms.of(spell(letters));
         boolean likeWord = letters.length() > 3 && VOWEL.matcher(letters).find();
-        return likeWord ? word.or(spelled) : spelled.or(word);
+        return (likeWord ? word.or(spelled) : spelled.or(word)).or(Initials.of(letters));
     }
 
     /** Spells letters one by one. */

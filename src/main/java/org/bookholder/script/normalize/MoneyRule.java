@@ -38,9 +38,13 @@ final class MoneyRule implements NormalizationRule {
             "(?:(?:\\s?(hundred|thousand|million|billion|trillion)|(k|K|m|M|mn|bn|b|B))\\b)?";
     private static final Pattern RANGE = Pattern.compile(
             SIGN + "(" + NUMBER + ")(?:" + TO + "[$£€¥₹]?|\\sto\\s[$£€¥₹])(" + NUMBER + ")" + MAGNITUDE + END);
+    private static final Pattern SCALED_RANGE = Pattern.compile(SIGN + "(" + NUMBER + ")(k|K|m|M|mn|bn|b|B)" + TO
+            + Currencies.SIGN.replaceAll("\\((?!\\?)", "(?:") + "?\\s?(" + NUMBER + ")\\5" + END);
     private static final Pattern AMOUNT = Pattern.compile(SIGN + "(" + NUMBER + ")" + MAGNITUDE);
     private static final Pattern WHOLE_AMOUNT = Pattern.compile(AMOUNT.pattern() + END);
     private static final Pattern CENTS = Pattern.compile("(" + NUMBER + ")(?:\\s?¢|c)" + END + "|(\\d{1,2})p" + END);
+
+    private static final Pattern PER_UNIT = Pattern.compile("\\s?/\\s?" + Units.COMPOUND + END);
 
     private final NumberWords numbers;
     private final ScaleRule scales;
@@ -56,9 +60,17 @@ final class MoneyRule implements NormalizationRule {
         if (range != null) {
             return new SpokenSpan(range.end(), range(range, beforeNoun(text, range.end())));
         }
+        Matcher scaled = NormalizationRule.match(SCALED_RANGE, text, from, to);
+        if (scaled != null) {
+            return new SpokenSpan(scaled.end(), scaledRange(scaled));
+        }
         Matcher amount = NormalizationRule.match(WHOLE_AMOUNT, text, from, to);
         if (amount != null) {
             return withCode(amount, text, to);
+        }
+        SpokenSpan rate = rateAt(text, from, to);
+        if (rate != null) {
+            return rate;
         }
         Matcher behind = NormalizationRule.match(BEHIND, text, from, to);
         if (behind != null) {
@@ -102,6 +114,24 @@ final class MoneyRule implements NormalizationRule {
         return amount == null ? null : new SpokenSpan(amount.end(), amount(amount, beforeNoun(text, amount.end())));
     }
 
+    /** "$0.67/mi", "\u00a31,200/m\u00b2": so much for one of them. */
+    private @Nullable SpokenSpan rateAt(String text, int from, int to) {
+        Matcher amount = NormalizationRule.match(AMOUNT, text, from, to);
+        Matcher unit = amount == null ? null : NormalizationRule.match(PER_UNIT, text, amount.end(), to);
+        if (amount == null || unit == null) {
+            return null;
+        }
+        SpokenForms one = Units.compound(unit, 1, true);
+        String article = Units.article(String.join(" ", one.first()));
+        SpokenForms forms = amount(amount, false);
+        if (amount.group(4).matches("0?\\.\\d\\d")) {
+            forms = forms.or(numbers.counted(amount.group(4))
+                    .first(2)
+                    .then(currency(amount).many().first(1)));
+        }
+        return new SpokenSpan(unit.end(), forms.first(6).then("per", article).then(one.first(3)));
+    }
+
     private static boolean beforeNoun(String text, int end) {
         return NormalizationRule.match(NOUN, text, end, text.length()) != null;
     }
@@ -127,6 +157,24 @@ final class MoneyRule implements NormalizationRule {
                 .then(currency.many().first(1));
         SpokenForms forms = plain.then(currency.many()).first(16).or(named.first(10));
         return noun ? forms.first(20).or(low.then("to").then(high).then(currency.one())) : forms;
+    }
+
+    private SpokenForms scaledRange(Matcher m) {
+        SpokenForms unit = currency(m).many().first(2);
+        SpokenForms low = numbers.counted(m.group(4)).preferred();
+        SpokenForms high = numbers.counted(m.group(6)).preferred();
+        SpokenForms scale = SpokenForms.of(MAGNITUDES.getOrDefault(m.group(5), ""));
+        String letter = Typography.lower(m.group(5));
+        SpokenForms to = SpokenForms.of("to", "through");
+        return low.then("")
+                .or(low.then(scale))
+                .then(to)
+                .then(high)
+                .then(scale)
+                .then(unit)
+                .or(low.then(scale).then(unit).then(to).then(high).then(scale).then(unit))
+                .or(low.then(scale).then(to).then(high).then(scale))
+                .or(low.then(letter).then(to).then(high).then(letter));
     }
 
     private SpokenForms amount(Matcher m, boolean noun) {

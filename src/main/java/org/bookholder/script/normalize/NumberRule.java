@@ -19,6 +19,8 @@ final class NumberRule implements NormalizationRule {
             "(?:\\s\\p{Ll}?\\p{Lu}[\\p{L}\\d]*|(?i:chapter|section|figure|table|exercise|lesson|version|step))\\s$");
     private static final Pattern MARKED = Pattern.compile("#(" + NUMBER + ")" + END);
     private static final Pattern NUMBERED = Pattern.compile("(?:[Nn]os?|[Nn]r|[Nn]um)\\.\\s?(" + NUMBER + ")" + END);
+    private static final Pattern NUMBERED_RANGE =
+            Pattern.compile("(?:[Nn]os?|[Nn]r)\\.\\s?(" + NUMBER + ")" + TO + "(" + NUMBER + ")" + END);
     private static final Pattern DECADES = Pattern.compile("'?(\\d{1,3}0)'?s" + TO + "'?(\\d{1,3}0)'?s" + END);
     private static final Pattern YEARS = Pattern.compile("([12]\\d{3})(/|" + TO + ")(\\d\\d)" + END + "(?!\\s?=)");
     private static final Pattern QUARTER = Pattern.compile(
@@ -45,6 +47,15 @@ final class NumberRule implements NormalizationRule {
         Matcher m = NormalizationRule.match(MARKED, text, from, to);
         if (m != null) {
             return new SpokenSpan(m.end(), SpokenForms.of("number").then(numbers.written(m.group(1))));
+        }
+        m = NormalizationRule.match(NUMBERED_RANGE, text, from, to);
+        if (m != null) {
+            return new SpokenSpan(
+                    m.end(),
+                    SpokenForms.of("numbers", "number")
+                            .then(numbers.counted(m.group(1)).first(3))
+                            .then("to", "through")
+                            .then(numbers.counted(m.group(2)).first(3)));
         }
         m = NormalizationRule.match(NUMBERED, text, from, to);
         if (m != null) {

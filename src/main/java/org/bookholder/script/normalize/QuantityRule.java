@@ -23,9 +23,11 @@ final class QuantityRule implements NormalizationRule {
 
     private static final Pattern RANGE = Pattern.compile("(" + NUMBER + ")" + TO + "(" + NUMBER + ")(?![-/\\d])");
     private static final Pattern BY = Pattern.compile("(" + NUMBER + ")\\s?[x\\u00d7]\\s?(" + NUMBER + ")(?![\\dx])");
+    /** A larger number over a smaller one, as blood pressure has them. */
+    private static final Pattern OVER = Pattern.compile("(\\d{3})/(\\d{2,3})(?![\\d/.])");
+
     private static final Pattern DIFFERENCE =
             Pattern.compile("(" + NUMBER + ")\\s?([-\\u2212])\\s?(" + NUMBER + ")(?=(\\s?=)?)");
-    private static final Pattern TIMES = Pattern.compile("(" + NUMBER + ")[x\u00d7]" + END);
     private static final Pattern ALONE = Pattern.compile("(" + NUMBER + ")");
     private static final Pattern MORE_OR_LESS =
             Pattern.compile("(" + NUMBER + ")\\s?\u00b1\\s?(" + NUMBER + ")(?![-/\\d])");
@@ -67,12 +69,12 @@ final class QuantityRule implements NormalizationRule {
 
     /** Behind a mass or a volume, what there is of it: "200 g flour". */
     private static final Pattern SUBSTANCE =
-            Pattern.compile("\\.?\\s(?!(?:of|or|and|to|at|in|on|a|an|the|per|each|for|from"
+            Pattern.compile("[.)]?\\s(?!(?:of|or|and|to|at|in|on|a|an|the|per|each|for|from"
                     + "|with|is|are|was|more|less|if|by|as|than|then)\\b)\\p{Ll}");
 
     private static final Set<String> MASS_OR_VOLUME = Set.of(
             "kg", "kgs", "g", "mg", "lb", "lbs", "oz", "fl oz", "l", "L", "ml", "mL", "cl", "cL", "dl", "dL", "tsp",
-            "tbsp", "qt", "qts", "gal", "gals");
+            "tbsp", "c.", "qt", "qts", "gal", "gals");
 
     /** One and a part, in figures. */
     private static final Pattern ONE_AND =
@@ -85,12 +87,14 @@ final class QuantityRule implements NormalizationRule {
     private final Fractions fractions;
     private final Ranges ranges;
     private final UnitRangeRule rangesOfUnits;
+    private final UnitParts parts;
 
     QuantityRule(NumberWords numbers, Fractions fractions) {
         this.numbers = numbers;
         this.fractions = fractions;
         this.ranges = new Ranges(numbers);
         this.rangesOfUnits = new UnitRangeRule(numbers);
+        this.parts = new UnitParts(numbers);
     }
 
     @Override
@@ -114,15 +118,27 @@ final class QuantityRule implements NormalizationRule {
             return new SpokenSpan(
                     plus.end(), numbers.counted(plus.group(1)).first(4).then(beyond));
         }
-        Matcher times = NormalizationRule.match(TIMES, text, from, to);
-        if (times != null) {
-            return new SpokenSpan(times.end(), times(times.group(1)));
-        }
         Value value = valueAt(text, from, to);
         return value == null ? null : withUnit(value, text, from, to, more);
     }
 
+    /** "120/80": a larger number over a smaller one; null if there is none. */
+    private @Nullable Value overAt(String text, int from, int to) {
+        Matcher m = NormalizationRule.match(OVER, text, from, to);
+        if (m == null || Integer.parseInt(m.group(1)) <= Integer.parseInt(m.group(2))) {
+            return null;
+        }
+        SpokenForms high = numbers.written(m.group(1)).first(3).or(numbers.shortened(m.group(1)));
+        SpokenForms low = numbers.written(m.group(2)).first(3);
+        SpokenForms rare = high.preferred().then("out of", "slash", "or").then(low.preferred());
+        return new Value(m.end(), high.then("over", "").then(low).or(rare));
+    }
+
     private @Nullable Value valueAt(String text, int from, int to) {
+        Value over = overAt(text, from, to);
+        if (over != null) {
+            return over;
+        }
         SpokenSpan fraction = fractions.at(text, from, to);
         if (fraction != null) {
             boolean small = PROPER.matcher(text.substring(from, fraction.end())).matches();
@@ -144,17 +160,7 @@ final class QuantityRule implements NormalizationRule {
         }
         m = NormalizationRule.match(RANGE, text, from, to);
         if (m != null) {
-            SpokenForms range = ranges.usual(m.group(1), m.group(2));
-            boolean between = BETWEEN.matcher(text.substring(Math.max(0, from - 20), from))
-                    .find();
-            return new Value(
-                    m.end(),
-                    between ? ranges.between(m.group(1), m.group(2)).or(range) : range,
-                    LABEL.matcher(text.substring(Math.max(0, from - 12), from)).find()
-                            ? ranges.labelled(m.group(1), m.group(2)).or(ranges.rare(m.group(1), m.group(2)))
-                            : ranges.rare(m.group(1), m.group(2)),
-                    false,
-                    false);
+            return range(m, text);
         }
         m = NormalizationRule.match(BY, text, from, to);
         if (m != null) {
@@ -169,6 +175,22 @@ final class QuantityRule implements NormalizationRule {
         return new Value(m.end(), numbers.counted(m.group(1)), pair, NumberWords.isOne(m.group(1)), true);
     }
 
+    private Value range(Matcher m, String text) {
+        SpokenForms range = ranges.usual(m.group(1), m.group(2));
+        boolean between = BETWEEN.matcher(text.substring(Math.max(0, m.start() - 20), m.start()))
+                .find();
+        SpokenForms rare = ranges.rare(m.group(1), m.group(2));
+        return new Value(
+                m.end(),
+                between ? ranges.between(m.group(1), m.group(2)).or(range) : range,
+                LABEL.matcher(text.substring(Math.max(0, m.start() - 12), m.start()))
+                                .find()
+                        ? ranges.labelled(m.group(1), m.group(2)).or(rare)
+                        : between ? rare : rare.or(ranges.withBetween(m.group(1), m.group(2))),
+                false,
+                false);
+    }
+
     /** "1920x1080"; both sides are mostly said in the same manner. */
     private SpokenForms by(String wide, String high) {
         SpokenForms by = SpokenForms.of("by", "times", "x");
@@ -179,28 +201,6 @@ final class QuantityRule implements NormalizationRule {
         forms = forms.or(numbers.shortened(wide).then("by").then(numbers.shortened(high)));
         SpokenForms sides = numbers.written(wide).then("by").then(numbers.written(high));
         return forms.or(sides).or(numbers.written(wide).then("times", "x").then(numbers.written(high)));
-    }
-
-    /** "2x": so many times, as the author of "2x faster" means it. */
-    private SpokenForms times(String number) {
-        SpokenForms forms = numbers.counted(number).first(4).then("x", "times");
-        return number.equals("2")
-                ? forms.or("twice", "twice as", "double")
-                : forms.or(numbers.counted(number).preferred().then("times as"));
-    }
-
-    /** A small part of one unit: "half a percent", "a thousandth of an inch". */
-    private SpokenForms partOf(String number, String unit) {
-        String digits = number.startsWith("0.") ? number.substring(1) : number;
-        String article = Units.article(unit);
-        SpokenForms part = switch (digits) {
-            case ".5" -> SpokenForms.of("half " + article, "half of one", "half", "a half", "one half");
-            case ".25" ->
-                SpokenForms.of("a quarter of " + article, "a quarter", "quarter of " + article, "one quarter");
-            case ".75" -> SpokenForms.of("three quarters of " + article, "three quarter");
-            default -> numbers.tenths(number).then("of " + article, "of one");
-        };
-        return part.then(unit);
     }
 
     /** "½ – 1", "1 1/2-2": a range that begins with a fraction; null if there is none. */
@@ -285,7 +285,7 @@ final class QuantityRule implements NormalizationRule {
             SpokenForms forms = withUnit(value, written, unit);
             boolean of = MASS_OR_VOLUME.contains(unit.group(3))
                     && NormalizationRule.match(SUBSTANCE, text, unit.end(), text.length()) != null;
-            return new SpokenSpan(unit.end(), of ? forms.besides(forms.first(8).then("of")) : forms);
+            return new SpokenSpan(unit.end(), of ? forms.besides(forms.first(12).then("of")) : forms);
         }
         Matcher inches = NormalizationRule.match(INCHES, text, value.end, to);
         if (inches != null && (!inches.group(1).equals("\"") || quotesBefore(text, value.end) % 2 == 0)) {
@@ -319,6 +319,9 @@ final class QuantityRule implements NormalizationRule {
                             .or(one));
         }
         SpokenForms forms = unitForms(value, written, symbol);
+        if (symbol.equals("mmHg") && written.indexOf('/') > 0) {
+            return forms.besides(value.forms.first(8));
+        }
         if (!value.plain || symbol.length() > 1 || !Character.isLetter(symbol.charAt(0))) {
             return forms;
         }
@@ -351,7 +354,7 @@ final class QuantityRule implements NormalizationRule {
         } else if (ONE_AND.matcher(written).matches()) {
             rare = rare.or(oneAnd(value.forms, one));
         } else if (value.plain) {
-            rare = rare.or(value.single ? SpokenForms.of(article + " " + one) : partOf(written, one));
+            rare = rare.or(value.single ? SpokenForms.of(article + " " + one) : parts.of(written, symbol));
         } else if (value.single) {
             rare = value.forms.first(2).then("of " + article + " " + one).or(rare);
         }

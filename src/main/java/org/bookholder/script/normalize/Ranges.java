@@ -73,6 +73,14 @@ final class Ranges {
 
     /** Behind a label: "figure two dash three", "rows three and four". */
     SpokenForms labelled(String first, String last) {
+        String full = inFull(first, last);
+        if (!full.equals(last)) {
+            return labelled(first, full)
+                    .or(numbers.counted(first)
+                            .preferred()
+                            .then("to", "through", "")
+                            .then(numbers.counted(full).preferred()));
+        }
         boolean neighbours =
                 NumberWords.value(last).subtract(NumberWords.value(first)).compareTo(BigDecimal.ONE) == 0;
         SpokenForms between = neighbours ? SpokenForms.of("dash", "and") : SpokenForms.of("dash");
@@ -80,6 +88,15 @@ final class Ranges {
                 .preferred()
                 .then(between)
                 .then(numbers.counted(last).preferred());
+    }
+
+    /** The second number with the figures that it shares with the first: "22-3" are the pages 22 to 23. */
+    private static String inFull(String first, String last) {
+        boolean cut = first.matches("\\d{2,4}")
+                && last.matches("\\d{1,3}")
+                && last.length() < first.length()
+                && last.compareTo(first.substring(first.length() - last.length())) > 0;
+        return cut ? first.substring(0, first.length() - last.length()) + last : last;
     }
 
     /** "3-0" as a score. */
@@ -92,6 +109,13 @@ final class Ranges {
                         last.equals("0")
                                 ? SpokenForms.of(zero, "oh")
                                 : numbers.counted(last).preferred());
+    }
+
+    /** "Between ten and twenty" where the word is not written; none of what goes down. */
+    SpokenForms withBetween(String first, String last) {
+        return NumberWords.value(first).compareTo(NumberWords.value(last)) < 0
+                ? SpokenForms.of("between").then(between(first, last))
+                : SpokenForms.NONE;
     }
 
     SpokenForms between(String first, String last) {

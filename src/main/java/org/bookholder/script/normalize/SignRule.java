@@ -48,7 +48,7 @@ final class SignRule implements NormalizationRule {
         return switch (sign) {
             case '+' -> SpokenForms.of("plus", "");
             case '\u00b1' -> SpokenForms.of("plus or minus", "plus minus");
-            case '<' -> SpokenForms.of("less than", "is less than", "under", "below");
+            case '<' -> SpokenForms.of("less than", "is less than", "under", "below", "fewer than");
             case '>' -> SpokenForms.of("greater than", "is greater than", "more than", "is more than", "over");
             case '\u2264' ->
                 SpokenForms.of("at most", "less than or equal to", "up to", "is less than or equal to", "is at most");

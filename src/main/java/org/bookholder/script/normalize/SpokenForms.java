@@ -12,7 +12,7 @@ import java.util.Set;
  * the most likely.
  */
 public record SpokenForms(List<List<String>> all) {
-    static final int MOST = 30;
+    static final int MOST = 60;
 
     /** No way to say it. */
     public static final SpokenForms NONE = new SpokenForms(List.of());

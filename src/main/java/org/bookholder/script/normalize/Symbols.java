@@ -36,7 +36,9 @@ final class Symbols {
             Map.entry("∑", SpokenForms.of("the sum of", "sum of")),
             Map.entry("√", SpokenForms.of("the square root of", "square root of", "root")),
             Map.entry("∞", SpokenForms.of("infinity")),
-            Map.entry("→", SpokenForms.of("to", "")),
+            Map.entry(
+                    "→",
+                    SpokenForms.of("to", "", "becomes", "gives", "goes to", "through", "then", "leads to", "down to")),
             Map.entry("™", SpokenForms.of("", "trademark", "t m")),
             Map.entry("®", SpokenForms.of("", "registered", "registered trademark")),
             Map.entry("©", SpokenForms.of("copyright", "")),
@@ -53,6 +55,7 @@ final class Symbols {
             Map.entry("¥", SpokenForms.of("yen")),
             Map.entry("₹", SpokenForms.of("rupees", "rupee")),
             Map.entry("¢", SpokenForms.of("cents")),
+            Map.entry("|", SpokenForms.of("pipe", "piped to", "pipe to", "into", "piped into", "vertical bar")),
             Map.entry("\\", SpokenForms.of("backslash")));
 
     private Symbols() {}

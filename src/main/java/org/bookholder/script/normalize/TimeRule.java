@@ -17,8 +17,14 @@ final class TimeRule implements NormalizationRule {
     private static final Pattern RATIO = Pattern.compile("(\\d{1,4}):(\\d{1,4})" + END);
 
     /** Words beside which numbers with a colon are parts of a mixture. */
-    private static final Pattern PARTS =
-            Pattern.compile("(?i)\\b(?:dilut|ratio|mix|scale|proportion|solution|odds|gear|parts?\\b)");
+    private static final Pattern PARTS = Pattern.compile(
+            "(?i)\\b(?:dilut|ratio|mix|scale|proportion|solution|odds|gear|slope|pitch|gradient|falls? of|adrenaline"
+                    + "|concentrat|parts?\\b)");
+
+    private static final Pattern THREE_PARTS = Pattern.compile("(\\d{1,3}):(\\d{1,3}):(\\d{1,3})" + END);
+
+    /** "1530 hrs", by the clock of 24 hours. */
+    private static final Pattern HOURS = Pattern.compile("([01]\\d|2[0-3])([0-5]\\d)\\s?(?:hrs?|hours|h)\\b\\.?");
 
     private final NumberWords numbers;
 
@@ -55,15 +61,46 @@ final class TimeRule implements NormalizationRule {
         return withoutHalf(text, from, to);
     }
 
+    private SpokenForms byTwentyFour(Matcher m) {
+        SpokenForms clock = clock(m.group(1), m.group(2), false);
+        SpokenForms hour = numbers.cardinal(Integer.parseInt(m.group(1))).preferred();
+        SpokenForms whole = m.group(1).startsWith("0")
+                ? SpokenForms.of("oh", "zero").then(hour).or(hour)
+                : hour;
+        SpokenForms military = m.group(2).equals("00") ? whole.then("hundred") : clock.first(2);
+        return military.then("hours").or(military).or(clock);
+    }
+
+    /** "3:2:1". */
+    private SpokenForms threeParts(Matcher m) {
+        SpokenForms to = SpokenForms.NONE;
+        for (String between : new String[] {"to", ""}) {
+            to = to.or(numbers.counted(m.group(1))
+                    .preferred()
+                    .then(between)
+                    .then(numbers.counted(m.group(2)).preferred())
+                    .then(between)
+                    .then(numbers.counted(m.group(3)).preferred()));
+        }
+        return to;
+    }
+
     private @Nullable SpokenSpan withoutHalf(String text, int from, int to) {
+        Matcher three = NormalizationRule.match(THREE_PARTS, text, from, to);
+        if (three != null && partsNear(text, from, three.end())) {
+            return new SpokenSpan(three.end(), threeParts(three));
+        }
+        Matcher hours = NormalizationRule.match(HOURS, text, from, to);
+        if (hours != null) {
+            return new SpokenSpan(hours.end(), byTwentyFour(hours));
+        }
         Matcher m = NormalizationRule.match(CLOCK, text, from, to);
         if (m != null && Integer.parseInt(m.group(1)) <= 24) {
             SpokenForms clock = clock(m.group(1), m.group(2), true);
-            boolean parts = PARTS.matcher(text.substring(Math.max(0, from - 30), Math.min(text.length(), m.end() + 20)))
-                    .find();
+            boolean parts = partsNear(text, from, m.end());
             SpokenForms ratio = numbers.counted(m.group(1))
                     .preferred()
-                    .then("to", "in")
+                    .then("to", "in", "over")
                     .then(numbers.counted(m.group(2)).preferred());
             clock = parts ? ratio.or(clock) : clock;
             return new SpokenSpan(m.end(), clock.or(length(m.group(1), m.group(2))));
@@ -73,13 +110,21 @@ final class TimeRule implements NormalizationRule {
         if (m != null) {
             SpokenForms low = numbers.counted(m.group(2));
             SpokenForms forms = numbers.counted(m.group(1))
-                    .then("to", "by", "", "and")
+                    .then(
+                            m.group(1).equals("1")
+                                    ? SpokenForms.of("to", "in", "by", "")
+                                    : SpokenForms.of("to", "by", "", "and"))
                     .then(low)
                     .first(18)
                     .or(length);
             return new SpokenSpan(m.end(), forms);
         }
         return null;
+    }
+
+    private static boolean partsNear(String text, int from, int end) {
+        return PARTS.matcher(text.substring(Math.max(0, from - 30), Math.min(text.length(), end + 20)))
+                .find();
     }
 
     /** "12pm" and "12am". */
@@ -120,7 +165,10 @@ final class TimeRule implements NormalizationRule {
                             .or(numbers.cardinal(hour % 12).preferred().then("p m", "pm", "o'clock"))
                     : SpokenForms.NONE;
             hundred = hourDigits.startsWith("0") && hour > 0
-                    ? SpokenForms.of("oh", "", "zero").then(said).then("hundred", "hundred hours")
+                    ? SpokenForms.of("oh", "", "zero")
+                            .then(said)
+                            .then("hundred", "hundred hours")
+                            .or(said.then("a m", "am"))
                     : hundred;
             SpokenForms named = hour == 12
                     ? SpokenForms.of("noon")
@@ -131,6 +179,7 @@ final class TimeRule implements NormalizationRule {
         boolean led = hourDigits.startsWith("0") && hour > 0;
         said = led ? said.or(SpokenForms.of("oh", "zero").then(said)) : said;
         SpokenForms forms = said.then(minute < 10 ? SpokenForms.of("oh", "zero").then(minutes) : minutes);
+        forms = minute < 10 && hour > 9 ? forms.or(said.then(minutes)) : forms;
         SpokenForms next = numbers.cardinal(hour % 12 + 1).preferred();
         if (hour > 12 && hour < 24) {
             SpokenForms early = clock(String.valueOf(hour - 12), minuteDigits, false);

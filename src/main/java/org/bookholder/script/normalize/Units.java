@@ -110,6 +110,8 @@ final class Units {
         psi PSI=pound per square inch;pounds per square inch;p s i
         sqft sq.ft. sq._ft.=square foot;square feet
         ha=hectare
+        ch=chain
+        c.=cup
         %=percent;percent;per cent
         """;
 
@@ -226,7 +228,12 @@ final class Units {
                 prefixes.add("");
             }
             for (String prefix : prefixes) {
-                units.putIfAbsent(prefix + parts[0], unit(PREFIXES.getOrDefault(prefix, ""), parts[1]));
+                Unit unit = unit(PREFIXES.getOrDefault(prefix, ""), parts[1]);
+                String symbol = prefix + parts[0];
+                boolean letters = symbol.matches("[A-Za-z]{2,4}") && !symbol.matches("mm|cm|km|nm|mg|kg|ng|ms|ns");
+                units.putIfAbsent(
+                        symbol,
+                        letters ? new Unit(unit.one, unit.many, unit.besides.or(LetterForms.spell(symbol))) : unit);
             }
         }
         return Map.copyOf(units);
@@ -250,7 +257,8 @@ final class Units {
         }
         int per = many.indexOf(" per ");
         if (per >= 0) {
-            besides = besides.or(many.replace(" per ", " " + article(many.substring(per + 5)) + " "));
+            String each = " " + article(many.substring(per + 5)) + " ";
+            besides = besides.or(many.replace(" per ", each)).or(one.replace(" per ", each));
         }
         return one.contains("meter") || one.contains("liter")
                 ? new Unit(one, many, besides.or(british(many)).or(british(one)))

@@ -6,7 +6,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Versions and addresses in the network: "v3.12.1", "1.2.3", "192.168.1.1", "v2.0", "version 2.0". */
 final class VersionRule implements NormalizationRule {
-    private static final Pattern PARTS = Pattern.compile("([vV]?)(\\d{1,4}(?:\\.\\d{1,4}){2,3})" + END);
+    private static final Pattern PARTS = Pattern.compile("([vV]?)(\\d{1,4}(?:\\.\\d{1,4}){2,3})(?:/(\\d{1,2}))?" + END);
+    private static final Pattern WITHIN = Pattern.compile("\\d{1,4}(?:\\.\\d{1,4}){2,3}(?![.\\d])");
     private static final Pattern SHORT = Pattern.compile("([vV])(\\d{1,4}(?:\\.\\d{1,4})?)" + END);
     private static final Pattern ROUND = Pattern.compile("(\\d{1,4})\\.0" + END);
     private static final Pattern BEFORE = Pattern.compile("(?i)\\b(?:version|release|update|v|ver\\.?)\\s$");
@@ -30,7 +31,8 @@ final class VersionRule implements NormalizationRule {
         }
         Matcher m = NormalizationRule.match(PARTS, text, from, to);
         if (m != null) {
-            return new SpokenSpan(m.end(), named(m.group(1), parts(m.group(2).split("\\.", -1))));
+            return new SpokenSpan(
+                    m.end(), withMask(named(m.group(1), parts(m.group(2).split("\\.", -1))), m.group(3)));
         }
         m = NormalizationRule.match(SHORT, text, from, to);
         if (m != null) {
@@ -40,6 +42,21 @@ final class VersionRule implements NormalizationRule {
         boolean version = m != null
                 && BEFORE.matcher(text.substring(Math.max(0, from - 12), from)).find();
         return m == null || !version ? null : new SpokenSpan(m.end(), rounded(m.group(1) + ".0"));
+    }
+
+    /** Reads a version or an address within a written word, whatever follows; null if there is none. */
+    @Nullable SpokenSpan partsAt(String chunk, int at) {
+        Matcher m = NormalizationRule.match(WITHIN, chunk, at, chunk.length());
+        return m == null
+                ? null
+                : new SpokenSpan(m.end(), parts(m.group().split("\\.", -1)).first(12));
+    }
+
+    /** "10.0.0.0/24": a part of a network. */
+    private SpokenForms withMask(SpokenForms forms, @Nullable String mask) {
+        return mask == null
+                ? forms
+                : forms.first(16).then("slash").then(numbers.counted(mask).preferred());
     }
 
     /** A version with a round number, whose ".0" may be left out. */

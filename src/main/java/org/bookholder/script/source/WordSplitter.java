@@ -15,7 +15,11 @@ import org.jspecify.annotations.Nullable;
 final class WordSplitter {
     private static final String OPENING = "\"'([{<*_\u00a1\u00bf\u2026.-\u2013\u2014\u2212\u2022#|";
 
-    private static final Pattern OPTION = Pattern.compile("(?:--[A-Za-z][A-Za-z-]{1,30}|-[A-Za-z]{1,2})[.,;:!?]?");
+    private static final Pattern OPTION = Pattern.compile("(?:--[A-Za-z][A-Za-z-]{1,30}|-[A-Za-z]{1,4})[.,;:!?]?");
+
+    /** What text is sent on to, in a command: "| grep". */
+    private static final Pattern PIPED =
+            Pattern.compile("\\| (?:grep|awk|sed|sort|uniq|wc|less|head|tail|xargs|tee|tr|cut|jq)\\b");
 
     private final TextNormalizer speaker;
 
@@ -70,7 +74,18 @@ final class WordSplitter {
             SpokenSpan heard = body < chunkEnd
                     ? speaker.at(plain, body, chunkEnd, Math.min(limit, to))
                     : new SpokenSpan(chunkEnd, SpokenForms.NONE);
-            add(heard.end() <= chunkEnd ? chunkEnd : chunkEnd(at, heard.end()), heard.forms());
+            int end = heard.end() <= chunkEnd ? chunkEnd : chunkEnd(at, heard.end());
+            add(endOf(heard.end(), end), heard.forms());
+        }
+
+        /** Index behind what was read and the punctuation after it, where more than that follows in the same written word. */
+        private int endOf(int read, int end) {
+            for (int i = read; i < end; i++) {
+                if (Character.isLetterOrDigit(plain.charAt(i)) && read > at) {
+                    return line.isInsideSaid(i) ? end : i;
+                }
+            }
+            return end;
         }
 
         private void add(int end, SpokenForms forms) {
@@ -152,6 +167,9 @@ final class WordSplitter {
                             || (before && isValue(i + 1, end))
                             || (c == '-' && isOption(i, end));
                 case '<' -> digit || !before;
+                case '|' ->
+                    plain.startsWith("||", i)
+                            || (!before && PIPED.matcher(plain).region(i, to).lookingAt());
                 case '.', '#' -> digit || (c == '#' && before && Character.isLetter(plain.charAt(i + 1)));
                 case '\'' -> before && (digit || Character.isLetter(plain.charAt(i + 1))) && isShortening(i, end);
                 default -> false;
