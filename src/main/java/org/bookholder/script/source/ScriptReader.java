@@ -75,7 +75,7 @@ public final class ScriptReader {
     /** The same, together with what of the text is neither spoken nor shown. */
     public static ExplainedScript explain(String text, String source, Format format) throws ProblemException {
         ScriptLimits.check(text, source);
-        FrontMatter front = FrontMatter.split(text, source);
+        FrontMatter front = FrontMatter.split(isDocument(source) ? text : TexBrackets.inDollars(text), source);
         ScriptBuilder draft = new ScriptBuilder(
                 source, front.settings(), Speakers.in(front.body(), front.speakers()), NoteMarks.in(front.body()));
         if (WebText.isIn(front.body())) {

@@ -52,6 +52,13 @@ final class Speakers {
                             + " ingredients tools materials update spoiler usb ps pps nb faq diy pdf url qa api cpu sql html css ok")
                     .split(" "));
 
+    private static final Pattern VOWEL = Pattern.compile("[aeiouy\\P{ASCII}]");
+    private static final Pattern SENTENCE = Pattern.compile("(?s)[\"'(]?\\p{Lu}.*[.!?\u2026][\"')]{0,2}");
+
+    /** What is said to somebody, and not about a thing. */
+    private static final Pattern ADDRESS = Pattern.compile(
+            "(?i)\\?$|^(?:hello|hi|hey|thanks|thank you|welcome|yes|no|okay|sure|good (?:morning|afternoon|evening))\\b|\\b(?:I|I'm|I've|me|my|us)\\b");
+
     private static final Pattern STRESS = Pattern.compile("[*_]{1,3}");
     private static final Pattern BEFORE = Pattern.compile("^[\\s>#•-]{1,9}|^\\d{1,2}[.)]\\s");
 
@@ -107,7 +114,11 @@ final class Speakers {
                 }
             }
         });
-        boolean dialogue = speakers.shouted.stream().anyMatch(name -> !isCommon(name) && speakers.stands(name, 2));
+        boolean dialogue = speakers.shouted.stream()
+                        .anyMatch(name -> !isCommon(name)
+                                && (speakers.stands(name, 2)
+                                        || PART.matcher(name).matches()))
+                || speakers.talk(body);
         speakers.counts
                 .keySet()
                 .removeIf(name -> !speakers.isNamed(name)
@@ -117,6 +128,29 @@ final class Speakers {
                                                 && speakers.shouted.contains(name)
                                                 && !speakers.sheet.contains(name)))));
         return speakers;
+    }
+
+    /** Whether two or more names in capitals stand before whole sentences, one of which speaks to somebody. */
+    private boolean talk(String body) {
+        Set<String> names = new HashSet<>();
+        boolean toSomebody = false;
+        for (String row : body.lines().toList()) {
+            Matcher label = LABEL.matcher(STRESS.matcher(Typography.plain(row)).replaceAll(""));
+            String name = label.lookingAt() ? key(label.group("name")) : "";
+            if (!shouted.contains(name)
+                    || isCommon(name)
+                    || sheet.contains(name)
+                    || !VOWEL.matcher(name).find()) {
+                continue;
+            }
+            String said = row.strip().substring(row.strip().indexOf(':') + 1).strip();
+            if (!SENTENCE.matcher(said).matches()) {
+                return false;
+            }
+            names.add(name);
+            toSomebody |= ADDRESS.matcher(said).find();
+        }
+        return names.size() > 1 && toSomebody;
     }
 
     /** Whether a name stands before so many lines at least. */

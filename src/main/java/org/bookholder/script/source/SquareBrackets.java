@@ -96,6 +96,31 @@ final class SquareBrackets {
     private static final Pattern BEHIND_ARTICLE =
             Pattern.compile("(?i)(?s).*\\b(?:the|an?|his|her|my|your|our|their|its) $");
 
+    private static final Pattern SENTENCE_ENDS = Pattern.compile("(?s).*[.!?:\u2026][\"')\\]]{0,2} $");
+
+    /** Words behind which a noun must come; others, such as "on", may stand at the end of what is said. */
+    private static final Pattern BEFORE_NOUN = Pattern.compile(
+            "(?is).*\\b(?:of|for|with|by|from|between|into|than|that|when|if|because|while|whether|about|against|among|during|without"
+                    + "|within|towards?|until|since|via|is|are|was|were|to|told|asked|gave|called) $");
+
+    /** Up to four words that may name somebody or something; a remark tells what to do, or how. */
+    private static final Pattern NOUN =
+            Pattern.compile("(?!.*(?:ing|ly|s up|s down|s in|s out)$)[\\p{L}'-]{2,20}(?: [\\p{L}'-]{2,20}){0,3}");
+
+    private static final Pattern ARTICLE =
+            Pattern.compile("(?i)(?:the|an?|this|that|these|those|his|her|my|your|our|their|its|both|all|each) .*");
+    /** "The logo appears". */
+    private static final Pattern ACTING = Pattern.compile("\\S+ (?:\\S+ ){1,2}\\S+s");
+
+    private static final Pattern BEFORE_CLAUSE = Pattern.compile(
+            "(?is).*\\b(?:and|but|or|so|then|where|what|who|how|why|which|says?|said|thinks?|thought|knows?|knew|hopes?|believes?|as) $");
+
+    private static final Pattern WHOSE = Pattern.compile(
+            "(?:(?i:the|an?|my|your|our|their|his|her) [\\p{L}-]{2,20}|\\p{Lu}[\\p{L}-]{1,20}(?: \\p{Lu}[\\p{L}-]{1,20}){0,2})(?:'s|s')");
+    private static final Pattern BEFORE_VERB = Pattern.compile(
+            "(?s) (?:is|are|was|were|has|have|had|does|did|will|would|can|could|may|might|must|shall|should|says|said|wrote|writes"
+                    + "|thinks|thought|told|asks|went|goes|came|comes|took|takes|made|makes|gave|found|knew|left|\\p{Ll}{2,}ed)\\b.*");
+
     /** How many characters before and behind a bracket may tell what it is. */
     private static final int NEAR = 300;
 
@@ -197,7 +222,28 @@ final class SquareBrackets {
                 || (BEHIND_ARTICLE.matcher(before).matches() && inside.matches("\\p{Ll}{2,20}"))) {
             return new Verdict(Kind.READ, "words that the sentence needs");
         }
+        if (isInserted(inside, before, after)) {
+            return new Verdict(Kind.READ, "words that the sentence needs");
+        }
         return inside.isEmpty() ? new Verdict(Kind.MARK, "there is nothing in the brackets") : REMARK;
+    }
+
+    /** Whether an editor put a noun where the speaker said "he" or "it": "[The team] went on", "when [Ann Lee] left". */
+    private static boolean isInserted(String inside, String before, String after) {
+        boolean begins = before.isBlank() || SENTENCE_ENDS.matcher(before).matches();
+        boolean verb = BEFORE_VERB.matcher(after).matches();
+        boolean place = begins
+                || BEFORE_NOUN.matcher(before).matches()
+                || (verb && BEFORE_CLAUSE.matcher(before).matches());
+        if (WHOSE.matcher(inside).matches()) {
+            return after.matches("(?s) \\p{Ll}.*");
+        }
+        if (!place || !NOUN.matcher(inside).matches()) {
+            return false;
+        }
+        boolean article =
+                ARTICLE.matcher(inside).matches() && !ACTING.matcher(inside).matches();
+        return article ? !begins || after.matches("(?s) \\p{Ll}.*") : verb;
     }
 
     private static boolean isKey(String inside, String before, String after, boolean behindRead) {

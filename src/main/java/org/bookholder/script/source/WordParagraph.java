@@ -106,7 +106,8 @@ final class WordParagraph {
      * facts and formulae.
      */
     static String escaped(String plain) {
-        String even = plain.replace("\r", "").replace('\t', ' ').replace('\u000b', '\n');
+        String even =
+                TexBrackets.inDollars(plain.replace("\r", "").replace('\t', ' ').replace('\u000b', '\n'));
         StringBuilder escaped = new StringBuilder();
         Matcher ours = OURS.matcher(even);
         int at = 0;

@@ -62,6 +62,28 @@ class BracketsTest {
         assertThat(wrong("brackets-unseen.txt", format)).isEmpty();
     }
 
+    /** An editor's noun where a sentence needs one (The Chicago Manual of Style, 17th edition, 13.60), and remarks that look like it. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "They said [the team] was late. | true",
+                "[The team] went on without it. | true",
+                "When [Ann Lee] left, it rained. | true",
+                "We took [the pilot's] seat. | true",
+                "The plan of [the council] failed. | true",
+                "[Students] were asked first. | true",
+                "[The logo appears] and we start. | false",
+                "[Smiling] and here we go. | false",
+                "Turn it [the wheel] slowly. | false",
+                "We wait [hold the shot] for it. | false",
+            })
+    void aNounThatTheSentenceNeedsIsRead(String text, boolean read) throws ProblemException {
+        assertThat(ScriptReader.explain(text, "l", Format.PLAIN_TEXT).brackets())
+                .extracting(TakenBracket::read)
+                .containsExactly(read);
+    }
+
     @Test
     void eachBracketIsToldWithTheReason() throws ProblemException {
         ExplainedScript read = ScriptReader.explain("""

@@ -127,6 +127,37 @@ class FormulaTest {
                 .satisfies(word -> assertThat(word.spoken()).contains(List.of("x", "squared", "equals", "four")));
     }
 
+    /** LaTeX's own brackets; common practice. */
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aFormulaMayStandBetweenLatexBrackets(Format format) throws ProblemException {
+        String text = "So \\(x^2\\) and $$ y = 4 $$ in a row.\n\n\\[\nx = \\frac{1}{2}\n\\]\n\nNow \\(n\\) is it.\n";
+
+        List<ScriptLine> lines = lines(text, format);
+
+        assertThat(lines).hasSize(3);
+        assertThat(lines.get(0).words().get(1).spoken()).contains(List.of("x", "squared"));
+        assertThat(lines.get(0).words().get(3).spoken()).contains(List.of("y", "equals", "four"));
+        assertThat(lines.get(1).words())
+                .singleElement()
+                .satisfies(word -> assertThat(word.spoken()).contains(List.of("x", "equals", "one", "half")));
+        assertThat(lines.get(2).words().get(1).spoken()).contains(List.of("n"));
+        assertThat(WordParagraph.escaped("so \\(x^2\\) is")).isEqualTo("so $x^2$ is");
+    }
+
+    /** CommonMark, "Backslash escapes": these are plain brackets. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "It is \\(see below\\) fine.",
+                "\\(a\\) the first",
+                "Press \\[Enter\\] now.",
+                "\\[x = 1\\] is one."
+            })
+    void plainBracketsAreNoFormulae(String text) {
+        assertThat(TexBrackets.inDollars(text)).isEqualTo(text);
+    }
+
     @Test
     void aFormulaInADocumentKeepsItsSigns() {
         assertThat(WordParagraph.escaped("*a* $x_1 * y$ and [x_1](say:so) for $5 and $10_"))

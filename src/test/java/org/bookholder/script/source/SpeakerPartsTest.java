@@ -72,6 +72,30 @@ final class SpeakerPartsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "ANNA: Welcome. I'm glad to be here.\n\nBEN: Thank you!\n",
+                "ANNA: What is it?\n\nBEN: It is a wheel.\n",
+                "HOST: Welcome.\n\nBEN: It is a wheel.\n"
+            })
+    void whoSpeaksOnceIsASpeakerInATalk(String text) throws ProblemException {
+        assertThat(ScriptReader.explain(text, "l", Format.PLAIN_TEXT).speakers())
+                .hasSize(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "USB: A plug for your computer.\n\nRAID: Several disks together.\n",
+                "ISO: how bright it is\n\nAPERTURE: I open it.\n",
+                "NOTE: I mean it.\n\nTIP: Is it dry?\n"
+            })
+    void whatIsExplainedIsNoSpeaker(String text) throws ProblemException {
+        assertThat(ScriptReader.explain(text, "l", Format.PLAIN_TEXT).speakers())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"Salt and pepper: stay on the table.", "All: of it counts.", "Host and rim: two words."})
     void otherWordsBeforeAColonStaySpoken(String line) throws ProblemException {
         assertThat(readBy("Host", "HOST: Welcome.\n" + line + "\n")).contains(line);
