@@ -12,6 +12,7 @@ import org.bookholder.app.footage.FootageLogListener;
 import org.bookholder.app.footage.FootageLogRequest;
 import org.bookholder.app.footage.FootageLogging;
 import org.bookholder.app.footage.MatchText;
+import org.bookholder.app.footage.SourceChoices;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
@@ -19,6 +20,7 @@ import org.bookholder.footage.RecordingJoiner;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Shutdown;
+import org.bookholder.wording.TakeSourcesText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,6 +93,8 @@ final class LogCommand implements Callable<Integer> {
             Takes takes = new Takes();
             try {
                 Path place = new FootageLogging(here, takes, new TerminalControl(end, terminal)).log(request);
+                TakeSourcesText.lines(new SourceChoices(here).show(place).takes())
+                        .forEach(terminal.out()::println);
                 return handOff(place, handOff, takes.status, end);
             } catch (OperationInterrupted e) {
                 // Print this before the shutdown continues, or the line would be lost.

@@ -116,10 +116,7 @@ final class MatchCommand implements Callable<Integer> {
 
     private void print(List<FileMatch> matches, List<TakeSources> sources) {
         if (!json) {
-            TakeSourcesText.gone(sources).ifPresent(terminal.out()::println);
-            sources.forEach(take -> TakeSourcesText.lines(take)
-                    .forEach(
-                            line -> terminal.out().println("take " + take.take().number() + ": " + line)));
+            TakeSourcesText.lines(sources).forEach(terminal.out()::println);
             return;
         }
         ObjectNode root = JsonNodeFactory.instance.objectNode();

@@ -114,6 +114,14 @@ public final class TakeSourcesText {
         return lines;
     }
 
+    /** All of a session: files that are gone, then each take with its number. */
+    public static List<String> lines(List<TakeSources> takes) {
+        List<String> lines = new ArrayList<>(gone(takes).stream().toList());
+        takes.forEach(take ->
+                lines(take).forEach(line -> lines.add("take " + take.take().number() + ": " + line)));
+        return lines;
+    }
+
     /** The files of a session that are gone, each named once, with what to do; empty if all are there. */
     public static Optional<String> gone(List<TakeSources> takes) {
         List<String> names = takes.stream()

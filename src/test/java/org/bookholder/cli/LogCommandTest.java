@@ -70,7 +70,12 @@ final class LogCommandTest {
 
         assertThat(status).as(program.err()).isZero();
         assertThat(program.out())
-                .contains("Following Kamera \"A\" 1.mp4", "Pickup list: Reading a bent wheel", "19 in all, 11 clean");
+                .contains(
+                        "Following Kamera \"A\" 1.mp4",
+                        "take 1: picture: Kamera \"A\" 1.mp4, the only one that shows it",
+                        "take 2: sound: \u041a\u0430\u043c\u0435\u0440\u0430 2.mov",
+                        "Pickup list: Reading a bent wheel",
+                        "19 in all, 11 clean");
         Path out = session.resolve("handoff");
         assertCut(out);
         assertThat(Files.readString(out.resolve("reading-a-bent-wheel.edl")))

@@ -53,6 +53,7 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
                         .ifPresent(fault -> rows.add(
                                 Row.warning("a fault of the program ended a take; " + result.log() + " says more")));
             }
+            rows.addAll(SourceRows.of(session, here));
             List<Row> list = pickups(progress.results());
             if (control.stop().requested()) {
                 rows.addAll(list);

@@ -6,15 +6,12 @@ import java.util.List;
 import org.bookholder.app.footage.FileMatch;
 import org.bookholder.app.footage.FootageMatching;
 import org.bookholder.app.footage.MatchText;
-import org.bookholder.app.footage.SourceChoices;
 import org.bookholder.app.jobs.Job;
 import org.bookholder.app.jobs.JobControl;
 import org.bookholder.app.jobs.JobResult;
 import org.bookholder.app.jobs.JobResult.Link;
 import org.bookholder.app.jobs.JobResult.Row;
-import org.bookholder.cutlist.TakeSources;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.wording.TakeSourcesText;
 
 /**
  * Finds where camera and recorder files lie in a session.
@@ -46,14 +43,7 @@ record MatchWork(WorkPlace place) implements WorkList.Maker {
         long found =
                 matches.stream().filter(match -> match.placed().isPresent()).count();
         if (found > 0) {
-            List<TakeSources> takes =
-                    new SourceChoices(place.here()).show(session).takes();
-            TakeSourcesText.gone(takes).ifPresent(said -> rows.add(Row.warning(said)));
-            for (TakeSources take : takes) {
-                TakeSourcesText.lines(take)
-                        .forEach(line ->
-                                rows.add(new Row("", "take " + take.take().number(), line, "")));
-            }
+            rows.addAll(SourceRows.of(session, place.here()));
         }
         List<Link> links = new ArrayList<>(place.link(session, "Hear and decide"));
         links.add(new Link("Write the hand-off", "?view=handoff", Link.Kind.PAGE));

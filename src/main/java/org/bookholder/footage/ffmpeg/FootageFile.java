@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Optional;
 import org.bookholder.footage.Footage;
 import org.bookholder.problem.ProblemException;
@@ -44,7 +45,7 @@ public final class FootageFile {
                     path.toAbsolutePath(),
                     length(file, video.or(() -> audio).orElseThrow()),
                     video.map(FootageFile::picture),
-                    audio.map(FootageFile::sound),
+                    audio.map(stream -> sound(stream, file.sounds())),
                     file.note("timecode"),
                     audio.flatMap(stream -> sinceMidnight(file, stream)),
                     file.note("creation_time").flatMap(FootageFile::instant));
@@ -111,10 +112,11 @@ public final class FootageFile {
         return found.timestamp();
     }
 
-    private static Footage.Sound sound(AVStream stream) {
+    private static Footage.Sound sound(AVStream stream, List<AVStream> all) {
         AVCodecParameters about = stream.codecpar();
         String codec = avcodec.avcodec_get_name(about.codec_id()).getString(StandardCharsets.UTF_8);
-        return new Footage.Sound(about.sample_rate(), about.ch_layout().nb_channels(), codec);
+        return new Footage.Sound(
+                about.sample_rate(), Math.max(all.size(), about.ch_layout().nb_channels()), codec);
     }
 
     private static Optional<StreamTime> sinceMidnight(OpenFile file, AVStream audio) {

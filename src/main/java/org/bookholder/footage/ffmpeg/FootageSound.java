@@ -1,51 +1,39 @@
 package org.bookholder.footage.ffmpeg;
 
-import java.nio.ShortBuffer;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.bookholder.footage.Channels;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.timing.StreamTime;
-import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
-import org.bytedeco.ffmpeg.avcodec.AVPacket;
-import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avformat.AVStream;
-import org.bytedeco.ffmpeg.avutil.AVFrame;
-import org.bytedeco.ffmpeg.global.avcodec;
-import org.bytedeco.ffmpeg.global.avformat;
-import org.bytedeco.ffmpeg.global.avutil;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The sound of a file of footage: one channel of 16-bit samples at the rate that is asked for, or every channel, from the file's first
- * picture on, or its first sound if there is no picture.
+ * picture on, or its first sound if there is no picture. Cameras that store each microphone as a stream of its own have as many channels.
  *
  * <p>What is missing at the beginning or in between is silence, so that a sample's number tells its time. A file that
  * breaks off in the middle ends there. Confined to one thread.
  */
 public final class FootageSound implements AutoCloseable {
-    private final OpenFile file;
-    private final AVStream stream;
-    private final AVCodecContext decoder;
-    private final AVPacket packet = avcodec.av_packet_alloc();
-    private final AVFrame frame = avutil.av_frame_alloc();
-    private final int rate;
-    private final Optional<Channels> heard;
-    private final long zero;
-    private @Nullable Mixdown mixdown;
-    private long given;
-    private boolean anywhere;
-    private boolean drained;
+    private static final Optional<Channels> MIXED = Optional.of(Channels.ALL);
 
-    private FootageSound(
-            OpenFile file, AVStream stream, AVCodecContext decoder, int rate, Optional<Channels> heard, long zero) {
-        this.file = file;
-        this.stream = stream;
-        this.decoder = decoder;
+    private final List<StreamSound> streams;
+    private final int rate;
+
+    /** How much of each stream is heard; empty if they are kept beside each other, or there is only one. */
+    private final double[] weights;
+
+    private final List<short[]> waiting = new ArrayList<>();
+    private final boolean[] ended;
+
+    private FootageSound(List<StreamSound> streams, int rate, double[] weights) {
+        this.streams = streams;
         this.rate = rate;
-        this.heard = heard;
-        this.zero = zero;
+        this.weights = weights;
+        ended = new boolean[streams.size()];
+        streams.forEach(stream -> waiting.add(new short[0]));
     }
 
     /** Opens a file's sound with all its channels mixed into one. */
@@ -87,18 +75,32 @@ public final class FootageSound implements AutoCloseable {
 
     private static FootageSound open(Path path, int rate, Optional<Channels> heard) throws ProblemException {
         OpenFile file = OpenFile.open(path);
-        try {
-            AVStream stream = file.best(avutil.AVMEDIA_TYPE_AUDIO)
-                    .orElseThrow(() -> new ProblemException(
-                            "has no sound", path.toString(), "name a file with a sound track; it is matched by that"));
-            AVCodecContext decoder = Decoder.context(
-                    path, stream, 1, "sound", "convert its sound to AAC or PCM, or name the recorder's own file");
-            file.only(stream);
-            return new FootageSound(file, stream, decoder, rate, heard, zero(file, stream));
-        } catch (ProblemException e) {
+        List<AVStream> sounds = file.sounds();
+        if (sounds.isEmpty()) {
             file.close();
+            throw noSound(path);
+        }
+        if (sounds.size() == 1) {
+            return new FootageSound(List.of(StreamSound.open(file, sounds.get(0), rate, heard)), rate, new double[0]);
+        }
+        int count = sounds.size();
+        List<StreamSound> streams = new ArrayList<>(List.of(StreamSound.open(file, sounds.get(0), rate, MIXED)));
+        try {
+            for (int i = 1; i < count; i++) {
+                // Each is read by itself: in some files one lies far behind the other.
+                OpenFile again = OpenFile.open(path);
+                streams.add(StreamSound.open(again, again.sounds().get(i), rate, MIXED));
+            }
+        } catch (ProblemException e) {
+            streams.forEach(StreamSound::close);
             throw e;
         }
+        return new FootageSound(streams, rate, heard.map(h -> h.weights(count)).orElse(new double[0]));
+    }
+
+    private static ProblemException noSound(Path path) {
+        return new ProblemException(
+                "has no sound", path.toString(), "name a file with a sound track; it is matched by that");
     }
 
     /**
@@ -107,29 +109,21 @@ public final class FootageSound implements AutoCloseable {
      * @throws ProblemException if it has none, or none that FFmpeg can decode
      */
     static FootageSound openEnd(Path path, int rate) throws ProblemException {
-        FootageSound sound = open(path, rate);
-        AVFormatContext context = sound.file.context();
-        if (context.duration() != avutil.AV_NOPTS_VALUE) {
-            long begins = context.start_time() == avutil.AV_NOPTS_VALUE ? 0 : context.start_time();
-            long from = begins + Math.max(0, context.duration() - avutil.AV_TIME_BASE);
-            avformat.av_seek_frame(context, -1, from, avformat.AVSEEK_FLAG_BACKWARD);
-            sound.anywhere = true;
+        OpenFile file = OpenFile.open(path);
+        List<AVStream> sounds = file.sounds();
+        if (sounds.isEmpty()) {
+            file.close();
+            throw noSound(path);
         }
-        return sound;
-    }
-
-    /** When the first picture, or else the first sound, is due, in ticks of the file's own time. */
-    private static long zero(OpenFile file, AVStream audio) {
-        Optional<AVStream> video = file.picture().filter(s -> s.start_time() != avutil.AV_NOPTS_VALUE);
-        AVStream first = video.orElse(audio);
-        return first.start_time() == avutil.AV_NOPTS_VALUE
-                ? 0
-                : FootageFile.ticks(first.start_time(), first.time_base());
+        // One stream is enough: after the leap several would not lie beside each other.
+        StreamSound stream = StreamSound.open(file, sounds.get(0), rate, MIXED);
+        stream.toEnd();
+        return new FootageSound(List.of(stream), rate, new double[0]);
     }
 
     /** How many channels are read beside each other; known once something was read. */
     public int width() {
-        return mixdown == null ? 1 : mixdown.width();
+        return streams.size() == 1 ? streams.get(0).width() : weights.length > 0 ? 1 : streams.size();
     }
 
     /** Samples a second. */
@@ -139,111 +133,47 @@ public final class FootageSound implements AutoCloseable {
 
     /** The samples that come next, some thousands; empty at the end. */
     public Optional<short[]> read() throws ProblemException {
-        while (true) {
-            int got = avcodec.avcodec_receive_frame(decoder, frame);
-            if (got == 0) {
-                short[] samples = samples();
-                avutil.av_frame_unref(frame);
-                if (samples.length > 0) {
-                    given += samples.length / width();
-                    return Optional.of(samples);
+        if (streams.size() == 1) {
+            return streams.get(0).read();
+        }
+        int count = Integer.MAX_VALUE;
+        int most = 0;
+        for (int i = 0; i < ended.length; i++) {
+            while (!ended[i] && waiting.get(i).length == 0) {
+                Optional<short[]> more = streams.get(i).read();
+                ended[i] = more.isEmpty();
+                waiting.set(i, more.orElse(waiting.get(i)));
+            }
+            count = ended[i] ? count : Math.min(count, waiting.get(i).length);
+            most = Math.max(most, waiting.get(i).length);
+        }
+        return most == 0 ? Optional.empty() : Optional.of(together(Math.min(count, most)));
+    }
+
+    /** The next samples of all streams; one that has ended is silent. */
+    private short[] together(int count) {
+        int width = width();
+        short[] samples = new short[count * width];
+        for (int k = 0; k < count; k++) {
+            double sum = 0;
+            for (int i = 0; i < waiting.size(); i++) {
+                short sample = k < waiting.get(i).length ? waiting.get(i)[k] : 0;
+                if (weights.length > 0) {
+                    sum += weights[i] * sample;
+                } else {
+                    samples[k * width + i] = sample;
                 }
-            } else if (got == avutil.AVERROR_EOF || drained || !feed()) {
-                return rest();
+            }
+            if (weights.length > 0) {
+                samples[k] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(sum)));
             }
         }
-    }
-
-    /** Hands the decoder the next packet of sound; false when there is nothing left to hand it. */
-    private boolean feed() {
-        while (avformat.av_read_frame(file.context(), packet) >= 0) {
-            boolean ours = packet.stream_index() == stream.index();
-            if (ours) {
-                // A damaged packet is passed over; what is missing becomes silence.
-                avcodec.avcodec_send_packet(decoder, packet);
-            }
-            avcodec.av_packet_unref(packet);
-            if (ours) {
-                return true;
-            }
-        }
-        drained = avcodec.avcodec_send_packet(decoder, null) < 0;
-        return !drained;
-    }
-
-    private short[] samples() throws ProblemException {
-        Mixdown mix = mixdown;
-        if (mix == null) {
-            mix = Mixdown.of(frame, rate, heard, file.path());
-            mixdown = mix;
-        }
-        long due = due(mix);
-        if (anywhere) {
-            given = due;
-            anywhere = false;
-        }
-        short[] mixed = mix.mix(frame);
-        return Seam.join(given * mix.width(), due * mix.width(), mixed, rate * mix.width());
-    }
-
-    /** The number of the sample that the frame's first one is to be; where it says nothing, the next. */
-    private long due(Mixdown mix) {
-        long time = frame.best_effort_timestamp();
-        if (time == avutil.AV_NOPTS_VALUE) {
-            return given;
-        }
-        long ticks = FootageFile.ticks(time, stream.time_base()) - zero;
-        return Math.floorDiv(ticks * rate, StreamTime.TICKS_PER_SECOND) - mix.waiting();
-    }
-
-    private Optional<short[]> rest() throws ProblemException {
-        if (mixdown == null) {
-            return Optional.empty();
-        }
-        short[] rest = mixdown.rest();
-        given += rest.length / width();
-        return rest.length == 0 ? Optional.empty() : Optional.of(rest);
+        waiting.replaceAll(left -> Arrays.copyOfRange(left, Math.min(count, left.length), left.length));
+        return samples;
     }
 
     @Override
     public void close() {
-        if (mixdown != null) {
-            mixdown.close();
-        }
-        avutil.av_frame_free(frame);
-        avcodec.av_packet_free(packet);
-        avcodec.avcodec_free_context(decoder);
-        file.close();
-    }
-
-    /** Joins decoded samples to those before by their times. */
-    static final class Seam {
-        /** Times are rounded in the file; only more than this is a gap, in seconds. */
-        private static final double SLACK = 0.04;
-
-        private Seam() {}
-
-        /** Samples, and more behind them. */
-        static short[] append(short[] samples, short[] more) {
-            short[] all = Arrays.copyOf(samples, samples.length + more.length);
-            System.arraycopy(more, 0, all, samples.length, more.length);
-            return all;
-        }
-
-        /** The samples from number {@code next} on, if {@code samples} begin with number {@code due}. */
-        static short[] join(long next, long due, short[] samples, int rate) {
-            long late = due - next;
-            boolean inStep = next > 0 && Math.abs(late) <= SLACK * rate;
-            if (late == 0 || inStep) {
-                return samples;
-            }
-            if (late > 0) {
-                short[] filled = new short[(int) (late + samples.length)];
-                ShortBuffer.wrap(filled).position((int) late).put(samples);
-                return filled;
-            }
-            int cut = (int) Math.min(samples.length, -late);
-            return Arrays.copyOfRange(samples, cut, samples.length);
-        }
+        streams.forEach(StreamSound::close);
     }
 }

@@ -76,7 +76,7 @@ final class JoinedSound implements AutoCloseable {
         while (!ended && beyond.length < rate) {
             Optional<short[]> more = sound.read();
             ended = more.isEmpty();
-            more.ifPresent(samples -> beyond = FootageSound.Seam.append(beyond, samples));
+            more.ifPresent(samples -> beyond = StreamSound.Seam.append(beyond, samples));
         }
         FootageSound following = open(part + 1);
         sound.close();

@@ -3,8 +3,11 @@ package org.bookholder.footage.ffmpeg;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
+import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avformat.AVInputFormat;
 import org.bytedeco.ffmpeg.avformat.AVStream;
@@ -99,6 +102,26 @@ final class OpenFile implements AutoCloseable {
     Optional<AVStream> best(int kind) {
         int index = avformat.av_find_best_stream(context, kind, -1, -1, (org.bytedeco.ffmpeg.avcodec.AVCodec) null, 0);
         return index < 0 ? Optional.empty() : Optional.of(context.streams(index));
+    }
+
+    /**
+     * The streams that are its sound: the main one, or all if each has one channel, as of cameras that store each microphone by itself.
+     */
+    List<AVStream> sounds() {
+        List<AVStream> mono = new ArrayList<>();
+        int all = 0;
+        for (int i = 0; i < context.nb_streams(); i++) {
+            AVCodecParameters about = context.streams(i).codecpar();
+            if (about.codec_type() == avutil.AVMEDIA_TYPE_AUDIO) {
+                all++;
+                if (about.ch_layout().nb_channels() == 1) {
+                    mono.add(context.streams(i));
+                }
+            }
+        }
+        return all > 1 && mono.size() == all
+                ? mono
+                : best(avutil.AVMEDIA_TYPE_AUDIO).stream().toList();
     }
 
     /** The main stream of moving pictures; a cover that is attached to a file with sound is none. */

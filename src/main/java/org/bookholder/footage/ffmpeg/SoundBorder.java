@@ -68,7 +68,7 @@ public final class SoundBorder implements RecordingJoiner.Border {
         try (FootageSound sound = FootageSound.open(path, RATE)) {
             Optional<short[]> next = sound.read();
             while (next.isPresent() && samples.length < EDGE) {
-                samples = FootageSound.Seam.append(samples, next.get());
+                samples = StreamSound.Seam.append(samples, next.get());
                 next = sound.read();
             }
         }
@@ -79,7 +79,7 @@ public final class SoundBorder implements RecordingJoiner.Border {
         short[] samples = new short[0];
         try (FootageSound sound = FootageSound.openEnd(path, RATE)) {
             for (Optional<short[]> next = sound.read(); next.isPresent(); next = sound.read()) {
-                short[] all = FootageSound.Seam.append(samples, next.get());
+                short[] all = StreamSound.Seam.append(samples, next.get());
                 samples = Arrays.copyOfRange(all, Math.max(0, all.length - EDGE), all.length);
             }
         }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.footage.PlacedFootage;
@@ -91,6 +92,25 @@ final class PolyRecorderTest {
         assertFound(file, first + "-" + second);
     }
 
+    /** Cameras that store each microphone as a stream of its own, in the files that they write. */
+    @ParameterizedTest
+    @CsvSource({
+        "2, 1, pcm_s24le, mov",
+        "2, 2, pcm_s16le, mxf",
+        "3, 3, aac, mp4",
+        "4, 2, pcm_s24be, mov",
+        "4, 4, pcm_s24le, mxf"
+    })
+    void aVoiceOnOneOfSeveralStreamsIsFoundThere(int count, int voice, String codec, String ending) throws Exception {
+        assertFound(camera(count, codec, ending, Map.of(voice, "c0")), Integer.toString(voice));
+    }
+
+    @Test
+    void aPairOfStreamsIsHeardTogether() throws Exception {
+        Map<Integer, String> voice = Map.of(2, "0.5*c0+2*c2", 4, "-0.5*c0+2*c2");
+        assertFound(camera(4, "pcm_s24le", "mov", voice), "2-4");
+    }
+
     @Test
     void aMixInWhichTheVoiceIsClearIsUsedAsItIs() throws Exception {
         Path file = recorder(
@@ -111,6 +131,26 @@ final class PolyRecorderTest {
         Files.delete(file);
     }
 
+    /** Streams of one channel each, beside a picture. */
+    private Path camera(int count, String codec, String ending, Map<Integer, String> voice) {
+        StringBuilder streams = new StringBuilder("[0:a][1:a][2:a][3:a][4:a][5:a]amerge=inputs=6,asplit=" + count);
+        for (int stream = 1; stream <= count; stream++) {
+            streams.append("[in").append(stream).append(']');
+        }
+        List<String> maps = new ArrayList<>(List.of("-map", "6:v"));
+        for (int stream = 1; stream <= count; stream++) {
+            String heard = voice.getOrDefault(stream, OTHERS.get(stream % OTHERS.size()));
+            streams.append(String.format(Locale.ROOT, ";[in%d]pan=mono|c0=%s[s%d]", stream, heard, stream));
+            maps.addAll(List.of("-map", "[s" + stream + "]"));
+        }
+        List<String> command = new ArrayList<>(sources());
+        command.addAll(source("testsrc2=s=320x180:r=25:d=30"));
+        command.addAll(List.of("-filter_complex", streams.toString()));
+        command.addAll(maps);
+        command.addAll(List.of("-ar", "48000", "-c:v", "mpeg2video", "-c:a", codec));
+        return Ffmpeg.make(folder.resolve("camera." + ending), command.toArray(String[]::new));
+    }
+
     /** @param voice what is on some channels: c0 is the reading, c2 loud hiss, c4 and c5 other hiss */
     private Path recorder(String layout, int count, String codec, String name, Map<Integer, String> voice) {
         StringBuilder pan = new StringBuilder("[0:a][1:a][2:a][3:a][4:a][5:a]amerge=inputs=6,pan=" + layout);
@@ -120,14 +160,19 @@ final class PolyRecorderTest {
                     .append('=')
                     .append(voice.getOrDefault(channel, OTHERS.get(channel % OTHERS.size())));
         }
+        List<String> command = new ArrayList<>(sources());
+        command.addAll(List.of("-filter_complex", pan.toString(), "-ar", "48000", "-c:a", codec));
+        return Ffmpeg.make(folder.resolve(name), command.toArray(String[]::new));
+    }
+
+    private static List<String> sources() {
         List<String> command = new ArrayList<>(List.of("-ss", "18", "-t", "30", "-i", READING));
         command.addAll(List.of("-ss", "60", "-t", "30", "-i", READING));
         command.addAll(source("anoisesrc=r=16000:a=0.5:d=30:seed=3"));
         command.addAll(source("aevalsrc=sin(2*PI*440*t)*max(0\\,sin(2*PI*0.7*t)):s=16000:d=30"));
         command.addAll(source("anoisesrc=r=16000:a=0.5:d=30:seed=4"));
         command.addAll(source("anoisesrc=r=16000:a=0.5:d=30:seed=5"));
-        command.addAll(List.of("-filter_complex", pan.toString(), "-ar", "48000", "-c:a", codec));
-        return Ffmpeg.make(folder.resolve(name), command.toArray(String[]::new));
+        return command;
     }
 
     private static List<String> source(String made) {
