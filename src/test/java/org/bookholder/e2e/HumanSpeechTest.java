@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,7 +22,9 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.vosk.VoskEars;
+import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.Needs;
+import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -102,6 +105,36 @@ final class HumanSpeechTest {
         assertThat(tried(state, 2)).containsExactly(7);
         assertThat(with(state, Outcome.CLEAN)).hasSize(10);
         assertThat(state.lines().asides()).isEmpty();
+    }
+
+    /** Numbers that look or sound nearly the same, one read for the other in every second line. */
+    @Test
+    void aNumberReadForAnotherIsFound() throws Exception {
+        List<Clip> lines = List.of(
+                joined("You have three messages.", "vm-youhave", "digits/3", "vm-messages"),
+                joined("Extension forty is in use.", "extension", "digits/50", "is-in-use"),
+                joined("Press ten to call this number.", "vm-press", "digits/10", "to-call-this-number"),
+                joined("Location five is disabled.", "location", "digits/9", "is", "disabled"),
+                joined("Time is set to six hours.", "time", "is-set-to", "digits/6", "hours"),
+                joined("Telephone number twelve is enabled.", "telephone-number", "digits/20", "is", "enabled"));
+        SessionState state =
+                new HumanReading(lines, 8_000).reads(1, lines.size()).heardBy(ears, folder);
+        assertThat(with(state, Outcome.MISREAD)).containsExactly(2, 4, 6);
+        assertThat(with(state, Outcome.CLEAN)).containsExactly(1, 3, 5);
+    }
+
+    /** A line said by prompts one after the other. */
+    private Clip joined(String text, String... prompts) throws IOException, ProblemException {
+        short[] all = {};
+        for (String prompt : prompts) {
+            try (WavSource source = WavSource.open(PROMPTS.resolve(prompt + ".wav"))) {
+                short[] more = Wav.samples(source);
+                int at = all.length;
+                all = Arrays.copyOf(all, at + more.length);
+                System.arraycopy(more, 0, all, at, more.length);
+            }
+        }
+        return new Clip(text, Wav.write(folder.resolve(prompts[0] + "-joined.wav"), 8_000, all));
     }
 
     @Test

@@ -43,6 +43,12 @@ public final class AttemptJudge {
 
     private static final double SAME_SOUND = 0.4;
 
+    /** How sure the open ear must be of a word to be believed against the script ear. */
+    private static final double FIRM = 0.9;
+
+    /** How different two words of one kind must sound for that; "thirteen" and "thirty" don't. */
+    private static final double NEARLY_THE_SAME = 0.3;
+
     /** How certain a report on a word must be where the reader is understood badly. */
     private static final double SURE = 0.8;
 
@@ -118,7 +124,7 @@ public final class AttemptJudge {
             boolean departs = alignment.reworded(word)
                     ? graph.asWritten() && alignment.rewordedFrom(word)
                     : isWrong(words, heard, alignment, word);
-            if (departs && lost(words, heard, word)) {
+            if (departs && lost(words, heard, word) || isFirmlyAnother(words, alignment, word)) {
                 wrong.add(word);
             }
         }
@@ -133,11 +139,11 @@ public final class AttemptJudge {
             OpenAlignment alignment,
             List<Integer> wrong,
             boolean deaf) {
-        int slips = -wrong.size();
+        int slips = 0;
         int understood = 0;
         Set<String> right = new HashSet<>();
         for (int word = 0; word < heard.length(); word++) {
-            slips += lost(words, heard, word) ? 1 : 0;
+            slips += lost(words, heard, word) && !wrong.contains(word) ? 1 : 0;
             if (alignment.exact(word)) {
                 understood++;
                 right.add(lowerCase(words.get(word)));
@@ -167,7 +173,21 @@ public final class AttemptJudge {
         String said = alignment.said(word);
         return said.isEmpty()
                 || !inPlace(heard, alignment.counterpart(word), word)
+                || OtherMeaning.heardFor(prepared.word().spoken(), said)
                 || (letters(prepared, said) > SAME_LETTERS && sound(prepared, said) > SAME_SOUND);
+    }
+
+    /**
+     * Whether the open ear is sure of another word of the same kind, though the script ear, which knows few other words, heard the
+     * one that is written. Not where they sound alike.
+     */
+    private static boolean isFirmlyAnother(List<PreparedWord> words, OpenAlignment alignment, int word) {
+        String said = alignment.said(word);
+        return OtherMeaning.heardFor(words.get(word).word().spoken(), said)
+                && sound(words.get(word), said) > NEARLY_THE_SAME
+                && alignment.counterpart(word).stream().allMatch(heard -> heard.confidence() >= FIRM)
+                && (word == 0 || alignment.exact(word - 1))
+                && (word + 1 == words.size() || alignment.exact(word + 1));
     }
 
     private Deviation deviation(PreparedWord word, String said, int index, boolean several) {

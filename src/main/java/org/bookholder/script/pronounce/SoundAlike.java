@@ -3,8 +3,8 @@ package org.bookholder.script.pronounce;
 import org.bookholder.script.normalize.Typography;
 
 /**
- * How similar words sound, by our own English spelling rules: a measure for comparing heard words, not for synthesising
- * speech.
+ * How similar words sound, by our own English spelling rules, and by letters in other alphabets: a measure for comparing heard
+ * words, not for synthesising speech.
  */
 public final class SoundAlike {
     private SoundAlike() {}
@@ -25,7 +25,10 @@ public final class SoundAlike {
     private static String phones(String phrase) {
         StringBuilder phones = new StringBuilder();
         for (String word : phrase.split(" ", -1)) {
-            phones.append(Phones.of(Typography.withoutMarks(word)));
+            String letters = Typography.withoutMarks(word);
+            String sounds = Phones.of(letters);
+            // The rules are English; in other alphabets each letter counts as a sound of its own.
+            phones.append(sounds.isEmpty() ? letters : sounds);
         }
         return phones.toString();
     }

@@ -101,6 +101,46 @@ final class JudgedLineTest {
         assertThat(reported(OneLine.heard(LINE, scriptEar, openEar))).isEqualTo(reported);
     }
 
+    /** What a learner would do wrongly is reported even if it sounds nearly the same, and if the script ear took it for the word. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ':',
+            value = {
+                "press forty times and wait : press [unk] times and wait : press fifty times and wait :"
+                        + " misread, 2 fifty for forty swapped",
+                "press forty times and wait : press forty times and wait : press fifty times and wait :"
+                        + " misread, 2 fifty for forty swapped",
+                "press four times and wait : press four times and wait : press five times and wait :"
+                        + " misread, 2 five for four swapped",
+                "press thirteen times and wait : press thirteen times and wait : press thirty times and wait : clean",
+                "press thirteen times and wait : press [unk] times and wait : press thirty times and wait :"
+                        + " misread, 2 thirty for thirteen swapped",
+                "press four times and wait : press four times and wait : press fine times and wait : clean",
+                "press four times and wait : press four times and wait : press five dimes and wait : clean",
+                "paint the brown door now : paint the [unk] door now : paint the green door now :"
+                        + " misread, 3 green for brown swapped",
+                "now increase the speed a little : now [unk] the speed a little : now decrease the speed a little :"
+                        + " misread, 2 decrease for increase swapped",
+                "now increase the speed a little : now [unk] the speed a little : now increased the speed a little : clean",
+            })
+    void anotherWordOfTheSameKindIsReported(String line, String scriptEar, String openEar, String reported) {
+        assertThat(reported(OneLine.heard(line, scriptEar, openEar))).isEqualTo(reported);
+    }
+
+    /** The rules of sound are English; other alphabets are compared by their letters. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ':',
+            value = {
+                "сними красную крышку с большой банки : сними зелёную крышку с большой банки :"
+                        + " misread, 2 зелёную for красную swapped",
+                "сними красную крышку с большой банки : сними красную крышку с большой банки : clean",
+                "γύρισε αργά τον τροχό και κοίτα : γύρισε αργά τον κύβο και κοίτα : misread, 4 κύβο for τροχό swapped",
+            })
+    void wordsOfOtherAlphabetsAreComparedByTheirLetters(String line, String read, String reported) {
+        assertThat(reported(OneLine.read(line, read))).isEqualTo(reported);
+    }
+
     /** The outcome of the only attempt, and each word that was not read as written. */
     private static String reported(List<Attempt> attempts) {
         assertThat(attempts).hasSize(1);
