@@ -46,6 +46,7 @@ final class DropoutFinder {
     private static final int SMEARED = 6;
 
     private final Runs.Sink sink;
+    private final Runs.Sink suspected;
     private final int rate;
     private final double[] powers = new double[RING];
     private double sum;
@@ -57,9 +58,15 @@ final class DropoutFinder {
     private double edgeDepth;
     private double inside;
 
-    DropoutFinder(int rate, Runs.Sink sink) {
+    /**
+     * Creates one.
+     *
+     * @param suspected told of what may be a short hole or the moment between two beats, possibly more than once
+     */
+    DropoutFinder(int rate, Runs.Sink sink, Runs.Sink suspected) {
         this.rate = rate;
         this.sink = sink;
+        this.suspected = suspected;
     }
 
     /** The sample {@code index} samples after {@code blockStart}; full scale is 1. */
@@ -106,12 +113,13 @@ final class DropoutFinder {
         } else if (at - edge >= SHORTEST
                 && after > LOUD
                 && loudest(at - 12, at - 3) < SOFTER * after
-                && inside < SOFTER * after
-                && (at - edge >= LONG
-                        || clear(loudest(at - 12, at - 3) / after, inside / Math.min(edgeLevel, after)))) {
+                && inside < SOFTER * after) {
+            boolean sure =
+                    at - edge >= LONG || clear(loudest(at - 12, at - 3) / after, inside / Math.min(edgeLevel, after));
             StreamTime end = now.since(StreamTime.ofSamples(BEHIND, FRAMES_PER_SECOND));
-            sink.run(end.since(StreamTime.ofSamples(at - edge, FRAMES_PER_SECOND)), end, (int) (at - edge));
-            edge = -1;
+            (sure ? sink : suspected)
+                    .run(end.since(StreamTime.ofSamples(at - edge, FRAMES_PER_SECOND)), end, (int) (at - edge));
+            edge = sure ? -1 : edge;
         }
     }
 

@@ -75,7 +75,11 @@ public final class FilmCheck implements Film.Viewer {
         }
         Optional<LoudnessReading> loudness = sounds.map(SoundFinder::loudness);
         loudness.ifPresent(this::loudness);
-        return new Result(film, loudness, findings.all());
+        return new Result(
+                film,
+                loudness,
+                findings.all(),
+                sounds.map(SoundFinder::suspected).orElse(List.of()));
     }
 
     private void mismatch(StreamTime pictureEnd, StreamTime soundEnd) {
@@ -118,11 +122,14 @@ public final class FilmCheck implements Film.Viewer {
      * @param film the film's metadata
      * @param loudness how loud it is, if it has sound
      * @param findings the whole film first, then by time
+     * @param suspected where the sound may drop out, unless the take that it is from does so, too
      */
-    public record Result(Film film, Optional<LoudnessReading> loudness, List<Finding> findings) {
-        /** Copies the list. */
+    public record Result(
+            Film film, Optional<LoudnessReading> loudness, List<Finding> findings, List<Finding.Place> suspected) {
+        /** Copies the lists. */
         public Result {
             findings = List.copyOf(findings);
+            suspected = List.copyOf(suspected);
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.bookholder.delivery;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -45,6 +46,8 @@ final class SoundFinder {
     private StreamTime clippedTo = StreamTime.ZERO;
     private int clippedCount;
     private StreamTime dropoutEnd = StreamTime.ZERO;
+    private final List<Finding.Place> found = new ArrayList<>();
+    private final List<Finding.Place> suspected = new ArrayList<>();
     private boolean begun;
     private StreamTime first = StreamTime.ZERO;
     private boolean atEnd;
@@ -70,7 +73,7 @@ final class SoundFinder {
         stereo = clipped.length == 2 ? Optional.of(new StereoFinder(rate, findings)) : Optional.empty();
         band = new BandFinder(rate, findings);
         dropouts = new DropoutFinder[clipped.length];
-        Arrays.setAll(dropouts, i -> new DropoutFinder(rate, this::dropout));
+        Arrays.setAll(dropouts, i -> new DropoutFinder(rate, this::dropout, this::suspected));
         flatTops = new FlatTopFinder(rate, this::flat);
         echo = new EchoFinder(rate, findings);
         noise = new NoiseFinder(rate, findings);
@@ -169,16 +172,41 @@ final class SoundFinder {
     /** Both sides drop out together in most films. */
     private void dropout(StreamTime start, StreamTime end, int count) {
         if (dropoutEnd.isBefore(start)) {
-            findings.add(Finding.at(
-                    start,
-                    end,
-                    Grade.MEND,
-                    DROPOUT,
-                    "the sound drops out for "
-                            + Math.round(1000 * end.since(start).seconds()) + " ms",
-                    "use another take, or fill the hole; look whether the recording has it, too"));
+            findings.add(
+                    dropout(start, end, "use another take, or fill the hole; look whether the recording has it, too"));
             dropoutEnd = end;
+            found.add(new Finding.Place(start, end));
         }
+    }
+
+    static Finding dropout(StreamTime start, StreamTime end, String remedy) {
+        return Finding.at(
+                start,
+                end,
+                Grade.MEND,
+                DROPOUT,
+                "the sound drops out for " + Math.round(1000 * end.since(start).seconds()) + " ms",
+                remedy);
+    }
+
+    private void suspected(StreamTime start, StreamTime end, int count) {
+        suspected.add(new Finding.Place(start, end));
+    }
+
+    /** Where the sound may drop out, unless the voice is so; in order of time, but for those that were found. */
+    List<Finding.Place> suspected() {
+        List<Finding.Place> left = new ArrayList<>();
+        for (Finding.Place place : suspected) {
+            boolean known = !left.isEmpty()
+                    && place.start().isBefore(left.get(left.size() - 1).end());
+            if (!known
+                    && found.stream()
+                            .noneMatch(f -> f.start().isBefore(place.end())
+                                    && place.start().isBefore(f.end()))) {
+                left.add(place);
+            }
+        }
+        return left;
     }
 
     private void flat(StreamTime start, StreamTime end, int tops, double height) {

@@ -9,7 +9,7 @@ import org.bookholder.speech.Biquad;
  * <p>The recommendation prints coefficients for 48 kHz. For other rates the two filters are derived from the analogue
  * prototypes that give the same coefficients at 48 kHz; they are those of libebur128.
  */
-final class KWeighting {
+public final class KWeighting {
     private static final double SHELF_HZ = 1681.974450955533;
     private static final double SHELF_DB = 3.999843853973347;
     private static final double SHELF_Q = 0.7071752369554196;
@@ -20,12 +20,14 @@ final class KWeighting {
     private final Biquad shelf;
     private final Biquad highPass;
 
-    KWeighting(int rate) {
+    /** Creates one for so many samples a second. */
+    public KWeighting(int rate) {
         shelf = shelf(rate);
         highPass = highPass(rate);
     }
 
-    double pass(double sample) {
+    /** The next sample, weighted. */
+    public double pass(double sample) {
         return highPass.pass(shelf.pass(sample));
     }
 

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.Progress;
@@ -71,6 +72,7 @@ public final class ExportCheckService {
             List<Finding> words =
                     job.unread().map(WordsCheck::notChecked).stream().toList();
             ProgressMeter meter = new ProgressMeter(here.nanoTime(), listener);
+            Optional<SessionState> followed = Optional.empty();
             String name = reader.film().name();
             if (lesson.isPresent() && sounding) {
                 try (FilmFollower following = FilmFollower.start(here, film, lesson.get(), ears.orElseThrow())) {
@@ -80,19 +82,23 @@ public final class ExportCheckService {
                     while (!following.await(PERIOD_MILLIS)) {
                         step(meter, name, slower(reader, following) / length);
                     }
-                    SessionState followed = following.state();
-                    words = WordsCheck.of(followed, job.leftOut());
-                    pass(followed, reader.film().length(), heard);
+                    followed = Optional.of(following.state());
+                    words = WordsCheck.of(followed.get(), job.leftOut());
+                    pass(followed.get(), reader.film().length(), heard);
                 }
             } else {
                 while (reader.read(check)) {
                     step(meter, name, reader.reached().seconds() / length);
                 }
             }
+            FilmCheck.Result result = check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged());
+            List<Finding> compared = followed.isEmpty()
+                    ? List.of()
+                    : TakeComparison.of(job, followed.get(), result.suspected(), here, stop);
             return CheckReport.of(
-                    check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()),
+                    result,
                     lesson.filter(l -> sounding).map(l -> l.script().source()),
-                    words,
+                    Stream.concat(compared.stream(), words.stream()).toList(),
                     job.profile(),
                     modified,
                     here.clock().instant());

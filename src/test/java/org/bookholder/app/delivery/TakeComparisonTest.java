@@ -1,0 +1,179 @@
+package org.bookholder.app.delivery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.MORNING;
+import static org.bookholder.testing.Readings.complete;
+import static org.bookholder.testing.Readings.cut;
+import static org.bookholder.testing.Readings.rolled;
+import static org.bookholder.testing.Readings.s;
+import static org.bookholder.testing.Readings.settled;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.delivery.Finding;
+import org.bookholder.delivery.ProfileForm;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.testing.Ffmpeg;
+import org.bookholder.testing.StoredExamples;
+import org.bookholder.testing.Wav;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A film that was cut from three stretches of the demo's reading, stored as AAC at 128 kbit/s, beside the session with the whole. */
+final class TakeComparisonTest {
+    private static final int RATE = 16_000;
+    private static final String SCRIPT =
+            "The first line is here.\n\nThe second line is there.\n\nThe third one is last.\n";
+
+    /** Where the lines begin in the take, and how long each lasts, in seconds. */
+    private static final int[] BEGIN = {6, 14, 20};
+
+    private static final int LENGTH = 4;
+
+    /** A loud place in the film's third line, in seconds. */
+    private double place;
+
+    @TempDir
+    private Path folder;
+
+    private Path session;
+    private ScriptFile lesson;
+    private short[] take;
+    private final short[] film = new short[BEGIN.length * LENGTH * RATE];
+
+    @BeforeEach
+    void aSession() throws Exception {
+        take = Wav.demo(30);
+        session = folder.resolve("session");
+        try (SessionFolder open = SessionFolder.create(session, new SessionLocks())) {
+            open.journal().append(new SessionEvent.Opened(s(0), MORNING, "A lesson", "a.md", SCRIPT));
+            for (SessionEvent event : events(BEGIN, 30)) {
+                open.journal().append(event);
+            }
+        }
+        Path script = Files.writeString(folder.resolve("a.md"), SCRIPT);
+        lesson = ScriptFile.read(script);
+        Files.createDirectories(session.resolve("film"));
+        place = loudest(BEGIN[2] + 1, BEGIN[2] + 3) - BEGIN[2] + 2 * LENGTH;
+    }
+
+    private static List<SessionEvent> events(int[] begin, int end) {
+        List<SessionEvent> events = new ArrayList<>(List.of(rolled(1, 0)));
+        for (int i = 0; i < begin.length; i++) {
+            // Where a line begins is known to some tenths of a second.
+            events.add(settled(complete(1, i + 1, i + 1, 5, begin[i] + 0.1 * i, begin[i] + LENGTH)));
+        }
+        events.add(cut(1, end));
+        return events;
+    }
+
+    @Test
+    void aFilmThatIsAsLoudAsItsTakeHasNoFinding() throws Exception {
+        assertThat(found(1, 1, 1)).isEmpty();
+    }
+
+    @Test
+    void aCutAtWhichOnlyTheFilmGetsLouderIsFound() throws Exception {
+        assertThat(found(0.4, 0.8, 0.8)).singleElement().satisfies(finding -> {
+            assertThat(finding.what()).isEqualTo("the sound gets 6 LU louder at a cut; in the take it does not");
+            assertThat(finding.place().orElseThrow().start().seconds()).isBetween(3.0, 4.0);
+            assertThat(finding.place().orElseThrow().end().seconds()).isBetween(4.0, 5.0);
+        });
+    }
+
+    @Test
+    void aHoleOfFiveMillisecondsThatOnlyTheFilmHasIsFound() throws Exception {
+        join(1, 1, 1);
+        hole(film, place);
+        assertThat(found())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.what()).isEqualTo("the sound drops out for 5 ms"));
+    }
+
+    @Test
+    void aHoleThatTheTakeHasTooIsNot() throws Exception {
+        hole(take, place - 2 * LENGTH + BEGIN[2]);
+        assertThat(found(1, 1, 1)).isEmpty();
+    }
+
+    @Test
+    void withoutTheTakesFileNothingIsCompared() throws Exception {
+        join(0.4, 0.8, 0.8);
+        hole(film, place);
+        assertThat(compared()).isEmpty();
+    }
+
+    private List<Finding> found(double... gains) throws Exception {
+        join(gains);
+        return found();
+    }
+
+    private void join(double... gains) {
+        for (int i = 0; i < film.length; i++) {
+            int line = i / (LENGTH * RATE);
+            film[i] = (short) (gains[line] * take[BEGIN[line] * RATE + i % (LENGTH * RATE)]);
+        }
+    }
+
+    private List<Finding> found() throws Exception {
+        Wav.write(session.resolve("take-001.wav"), RATE, take);
+        return compared();
+    }
+
+    private List<Finding> compared() throws Exception {
+        Path cut = Wav.write(folder.resolve("cut.wav"), RATE, film);
+        Path file = Ffmpeg.make(
+                session.resolve("film/a.m4a"), "-i", cut.toString(), "-ar", "48000", "-c:a", "aac", "-b:a", "128k");
+        ExportJob job = new ExportJob(
+                file,
+                Optional.empty(),
+                ProfileForm.usual(),
+                Optional.of(lesson),
+                Optional.empty(),
+                Set.of(),
+                List.of());
+        SessionState followed = Session.apply(
+                Session.begin(lesson.script(), FatigueLimits.defaults()),
+                events(new int[] {0, LENGTH, 2 * LENGTH}, BEGIN.length * LENGTH));
+        return TakeComparison.of(
+                job,
+                followed,
+                List.of(new Finding.Place(s(place), s(place + 0.005))),
+                StoredExamples.here(folder),
+                Interruption.NONE);
+    }
+
+    private static void hole(short[] sound, double at) {
+        Arrays.fill(sound, (int) (at * RATE), (int) ((at + 0.005) * RATE), (short) 0);
+    }
+
+    /** The loudest tenth of a second in the take between two times, in seconds: its middle. */
+    private double loudest(int from, int to) {
+        double best = from;
+        long most = 0;
+        for (int at = from * RATE; at < to * RATE; at += RATE / 10) {
+            long sum = 0;
+            for (int i = at; i < at + RATE / 10; i++) {
+                sum += (long) take[i] * take[i];
+            }
+            if (sum > most) {
+                most = sum;
+                best = (at + RATE / 20.0) / RATE;
+            }
+        }
+        return best;
+    }
+}
