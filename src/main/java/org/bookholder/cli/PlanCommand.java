@@ -1,13 +1,17 @@
 package org.bookholder.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.course.CalendarFile;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.CourseStatus;
+import org.bookholder.app.course.PlanJson;
+import org.bookholder.app.course.ShownPlans;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Text;
+import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.wording.Cautions;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +25,7 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "Plan the recording sessions that are left, and the edit week by week.",
-            "Shows breaks, how the edit goes against its plan, and what it costs. Days, hours and costs come from "
+            "Says first what to do today and why, and how much room there is until the launch. Shows breaks, how the edit goes against its plan, and what it costs. Days, hours and costs come from "
                     + "course.yaml."
         })
 final class PlanCommand implements Callable<Integer> {
@@ -41,6 +45,9 @@ final class PlanCommand implements Callable<Integer> {
                     + "sessions that it held, and cancels those no longer planned.")
     private @Nullable Path calendar;
 
+    @Option(names = "--json", description = "The plan as JSON, for other programs.")
+    private boolean json;
+
     PlanCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
@@ -51,11 +58,17 @@ final class PlanCommand implements Callable<Integer> {
         CourseStatus status = CourseStatus.read(folder.path(), new TargetPaces(here, presenter.name()), here);
         terminal.leftOut(status.unreadable());
         CoursePlan plan = new CoursePlan(status, here.zone());
-        plan.lines().forEach(terminal.out()::println);
-        Cautions.brief().forEach(terminal.out()::println);
+        Optional<PlanChange> moved = new ShownPlans(here, folder.path()).show(plan);
+        if (json) {
+            terminal.out().println(PlanJson.of(plan, Optional.empty(), moved).toPrettyString());
+        } else {
+            plan.lines(moved).forEach(terminal.out()::println);
+            Cautions.brief().forEach(terminal.out()::println);
+        }
         if (calendar != null) {
             long sessions = CalendarFile.write(calendar, plan, here.clock().instant());
-            terminal.out().println("Calendar: " + calendar + " (" + Text.count(sessions, "session") + ")");
+            (json ? terminal.err() : terminal.out())
+                    .println("Calendar: " + calendar + " (" + Text.count(sessions, "session") + ")");
         }
         return 0;
     }

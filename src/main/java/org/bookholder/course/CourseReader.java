@@ -143,11 +143,7 @@ public final class CourseReader {
             add(i + 1, entries.get(i), parsed.get(i));
         }
         if (lessons.isEmpty()) {
-            UnreadableLesson first = unreadable.get(0);
-            throw new ProblemException(
-                    "no lesson can be read; the first one: " + first.why(),
-                    folder.toString(),
-                    "mend one of the scripts");
+            throw nothingToRead();
         }
         Path name = folder.toAbsolutePath().normalize().getFileName();
         return new Course(
@@ -162,6 +158,19 @@ public final class CourseReader {
                 settings.delivery(),
                 settings.costs(lessons.size()),
                 settings.launch());
+    }
+
+    private ProblemException nothingToRead() {
+        UnreadableLesson first = unreadable.get(0);
+        return unreadable.stream().allMatch(UnreadableLesson::unwritten)
+                ? new ProblemException(
+                        "no lesson has words to read yet",
+                        folder.toString(),
+                        "write the first one, " + first.fileName() + ", as plain paragraphs")
+                : new ProblemException(
+                        "no lesson can be read; the first one: " + first.why(),
+                        folder.toString(),
+                        "mend one of the scripts");
     }
 
     /** The lessons that the file lists: those in no module first. */

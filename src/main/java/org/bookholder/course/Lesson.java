@@ -42,6 +42,11 @@ public record Lesson(
         return script.title();
     }
 
+    /** Whether it has a title of its own, and not only the name of its file. */
+    public boolean isTitled() {
+        return !title().equals(FileNames.stem(file));
+    }
+
     /** Whether a person may mean this lesson: by its name, file or title, or by a number. */
     boolean isCalled(String said) {
         return isNamed(said) || title().equalsIgnoreCase(said) || isNumbered(said);

@@ -78,7 +78,7 @@ final class CourseInputTest {
     @Test
     void aLaunchInThePast() {
         files.file("course.yaml", "launch: 2026-02-01\n");
-        plans("You hoped to launch on 2026-02-01: by the forecast the edit is not done by then.");
+        plans("Launch: 2026-02-01 is over. Nobody knows yet when the edit will be done: no recording day is chosen.");
     }
 
     @Test

@@ -140,6 +140,8 @@ final class CourseTest {
                 .contains("Session 1, 2026-03-09", "week of", "How many lessons are left", "One sale brings 40.00")
                 .contains("Calendar: " + calendar + " (1 session)");
         assertThat(calendar).content().contains("DTSTART:20260309T100000Z");
+        assertThat(program.run("plan", files.path().toString(), "--json")).isZero();
+        assertThat(program.out()).contains("\"headline\" : \"", "Launch: no day is set.", "\"sessions\" : [");
         assertThat(program.run("course", files.path().toString())).isZero();
         assertThat(program.out()).contains("planned", "record it on 2026-03-09");
     }

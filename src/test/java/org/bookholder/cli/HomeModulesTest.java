@@ -103,7 +103,7 @@ final class HomeModulesTest {
         browser.until("document.querySelector('#lost')?.textContent.startsWith('Nothing was recorded on ')");
         assertThat(browser.seriousFaults()).isEmpty();
         browser.click("#lost a");
-        browser.until("document.querySelector('#lost-days')?.textContent.includes('A rope: ')");
+        browser.until("document.querySelector('#since-shown')?.textContent.includes('A rope: ')");
         assertThat(browser.text("#plan .session-day"))
                 .contains("With the presenter alone", "With half of it slides or stills");
         browser.lookAtEverySize("home-plan-lost");

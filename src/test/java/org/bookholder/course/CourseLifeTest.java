@@ -13,6 +13,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.course.agenda.Agenda;
+import org.bookholder.course.agenda.AgendaBasis;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.board.BoardText;
@@ -22,6 +24,8 @@ import org.bookholder.course.board.ModuleState;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditTask;
 import org.bookholder.course.edit.EditTasks;
+import org.bookholder.course.lists.CourseList;
+import org.bookholder.course.lists.ListKind;
 import org.bookholder.course.shoot.ChosenDays;
 import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlannedSession;
@@ -147,6 +151,7 @@ final class CourseLifeTest {
                 .toList());
         Status then = status(day);
         Optional<PlanChange> change = PlanChange.byLostDays(
+                ChosenDays::plan,
                 then.works().works(),
                 then.board().course().shooting(),
                 then.terms(),
@@ -158,6 +163,15 @@ final class CourseLifeTest {
         assertThat(change.orElseThrow().lost()).containsExactly(ILL);
         assertThat(change.get().moves()).isNotEmpty().allMatch(move -> move.to().isPresent());
         assertThat(change.get().sentences(name -> name).get(0)).startsWith("Nothing was recorded on " + ILL);
+        sessions.replaceAll((name, read) -> read.stream()
+                .filter(one -> one.began().isBefore(day.atStartOfDay().toInstant(ZoneOffset.UTC)))
+                .toList());
+        Agenda agenda = agenda(DAYS.get(2), change);
+        assertThat(agenda.headline()).startsWith("Today: record ");
+        assertThat(agenda.why()).contains("Nothing was recorded on " + ILL + ", so the plan goes on from today.");
+        assertThat(agenda.items()).anyMatch(item -> item.text().startsWith("Edit "));
+        sessions.clear();
+        sessions.putAll(all);
         return change;
     }
 
@@ -189,6 +203,9 @@ final class CourseLifeTest {
         assertThat(again.board().finished()).isFalse();
         assertThat(again.board().next().orElseThrow().lesson().name()).isEqualTo("3-bends-02");
         assertThat(again.lesson("3-bends-02").next()).isEqualTo("edit it again: it was recorded since");
+        assertThat(agenda(day, Optional.empty()).items())
+                .singleElement()
+                .satisfies(item -> assertThat(item.why()).contains("recorded again since its film, on " + day));
         Path film = files.export("3-bends-02.mp4", day.atTime(18, 0).toInstant(ZoneOffset.UTC));
         assertThat(status(day).lesson("3-bends-02").next()).isEqualTo("check 3-bends-02.mp4");
         ExportChecks.keep(folder, film, day.atTime(19, 0).toInstant(ZoneOffset.UTC), List.of());
@@ -206,6 +223,10 @@ final class CourseLifeTest {
                         "To check, due 2027-06-01: \"$12\" in 1-start-03, line 1",
                         "  Said in 1-start-03.mp4, 1-start-03.vtt.",
                         "  a look at \"$12\" in 1-start-03, line 1: due since 2027-06-01");
+        assertThat(agenda(day, Optional.empty()).items())
+                .singleElement()
+                .satisfies(item -> assertThat(item.why())
+                        .contains("due for a check since " + day, "it is said in 1-start-03.mp4, 1-start-03.vtt"));
         Lesson lesson = due.due().get(0).lesson();
         FactChecks.read(folder)
                 .decided(
@@ -216,6 +237,8 @@ final class CourseLifeTest {
                 .write(folder);
         Board finished = status(day).board();
         assertThat(finished.finished()).isTrue();
+        assertThat(agenda(day, Optional.empty()).headline())
+                .isEqualTo("Nothing is left to do: every lesson can go out.");
         assertThat(finished.lessons()).allMatch(state -> state.stage() == LessonStage.CHECKED);
     }
 
@@ -251,6 +274,25 @@ final class CourseLifeTest {
         Terms terms = Terms.of(FatigueLimits.defaults(), course.shooting().setUp());
         SessionPlan plan = ChosenDays.plan(works.works(), course.shooting(), terms, today);
         return new Status(board.planned(plan::day), works, plan, terms);
+    }
+
+    /** What there is to do on a day; nothing is asked for the launch. */
+    private Agenda agenda(LocalDate day, Optional<PlanChange> lost) throws ProblemException {
+        Status status = status(day);
+        List<LessonState> order = status.plan().sessions().stream()
+                .limit(1)
+                .flatMap(session -> session.works().stream())
+                .map(work -> status.board().lessons().get(work.lesson() - 1))
+                .toList();
+        return Agenda.of(new AgendaBasis(
+                status.board(),
+                status.works(),
+                status.plan(),
+                status.terms(),
+                new CourseList(ListKind.LAUNCH, List.of(), List.of()),
+                lost,
+                ZoneOffset.UTC,
+                new AgendaBasis.Order(order, List.of(), false)));
     }
 
     private List<EditTask> tasks(LocalDate day) throws ProblemException {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
@@ -21,6 +22,7 @@ import org.bookholder.course.lists.LaunchList;
 import org.bookholder.course.lists.ListKind;
 import org.bookholder.course.lists.ListMarks;
 import org.bookholder.course.shoot.PlanCache;
+import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.RecordingBacklog;
 import org.bookholder.course.shoot.SessionPlan;
 import org.bookholder.course.shoot.Terms;
@@ -33,6 +35,7 @@ import org.bookholder.problem.ProblemException;
  * @param works the work left to record
  * @param plan when it will be done
  * @param terms the conditions of the plan
+ * @param lost what the days have changed on which nothing was recorded since the last recording; empty if there were none
  * @param launch what belongs to its launch
  * @param unreadable the reasons why lessons and sessions of the course could not be read, one line each
  */
@@ -41,6 +44,7 @@ public record CourseStatus(
         RecordingBacklog works,
         SessionPlan plan,
         Terms terms,
+        Optional<PlanChange> lost,
         CourseList launch,
         List<String> unreadable) {
     /** The state of a course that is read by the only presenter at this machine. */
@@ -65,6 +69,8 @@ public record CourseStatus(
         RecordingBacklog works = RecordingBacklog.of(board);
         Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp()).with(order(course.shooting()));
         SessionPlan plan = planner.plan(works.works(), course.shooting(), terms, today);
+        Optional<PlanChange> lost = PlanChange.byLostDays(
+                planner, works.works(), course.shooting(), terms, board.lastRecorded(here.zone()), today, plan);
         CourseList launch = CourseList.of(
                 ListKind.LAUNCH,
                 LaunchList.of(board),
@@ -74,7 +80,7 @@ public record CourseStatus(
                 here.zone());
         List<String> unreadable = new ArrayList<>(course.why());
         unreadable.addAll(sessions.unreadable());
-        return new CourseStatus(board.planned(plan::day), works, plan, terms, launch, unreadable);
+        return new CourseStatus(board.planned(plan::day), works, plan, terms, lost, launch, unreadable);
     }
 
     /** Without days there is nothing to finish early: the lessons stay as they stand, unless the hardest are to come first. */

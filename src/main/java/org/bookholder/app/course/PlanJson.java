@@ -5,12 +5,12 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.bookholder.course.Costs;
 import org.bookholder.course.Course;
-import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
+import org.bookholder.course.agenda.AgendaJson;
 import org.bookholder.course.board.BoardText;
 import org.bookholder.course.edit.Balance;
 import org.bookholder.course.edit.BurnDown;
@@ -19,7 +19,6 @@ import org.bookholder.course.edit.EditTask;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.edit.EditText;
 import org.bookholder.course.edit.EditWeek;
-import org.bookholder.course.edit.LaunchDay;
 import org.bookholder.course.edit.ModuleDates;
 import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlanText;
@@ -27,26 +26,35 @@ import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.RecordingTask;
 import org.bookholder.course.shoot.SessionPlan;
 
-/** The plan of a course as JSON for a page: the same as {@link CoursePlan#lines()}, but with lessons by their titles. */
+/** The plan of a course as JSON for a page: the same as {@link CoursePlan#lines}, but with lessons by their titles. */
 public final class PlanJson {
     private final CoursePlan plan;
-    private final Map<String, String> titles;
 
     private PlanJson(CoursePlan plan) {
         this.plan = plan;
-        this.titles = plan.status().course().lessons().stream()
-                .collect(Collectors.toMap(Lesson::name, Lesson::title, (first, second) -> first));
     }
 
     /** What has moved from one plan to another, in sentences, with lessons by their titles. */
     public static List<String> moved(CoursePlan before, CoursePlan now) {
-        return PlanChange.between(before.status().plan(), now.status().plan()).sentences(new PlanJson(now)::title);
+        return PlanChange.between(before.days(), now.days()).sentences(now::title);
     }
 
-    /** The sessions, the weeks of editing, the costs and what is said of them. Lengths are texts, dates yyyy-mm-dd. */
-    public static ObjectNode of(CoursePlan plan) {
+    /**
+     * What to do today, the sessions, the weeks of editing, the costs and what is said of them. Lengths are texts, dates yyyy-mm-dd.
+     *
+     * @param kept the names of today's lessons as somebody has put them in order; empty for the plan's order
+     * @param moved what has moved since the plan was last shown
+     */
+    public static ObjectNode of(CoursePlan plan, Optional<List<String>> kept, Optional<PlanChange> moved) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         PlanJson writer = new PlanJson(plan);
+        AgendaJson.put(json.putObject("today"), plan.agenda(kept));
+        strings(
+                json,
+                "moved",
+                Stream.concat(plan.status().lost().stream(), moved.stream())
+                        .flatMap(change -> change.sentences(plan::title).stream())
+                        .toList());
         writer.recording(json);
         writer.editing(json);
         json.put("caution", plan.status().board().finished() ? "" : CoursePlan.CAUTION);
@@ -65,10 +73,6 @@ public final class PlanJson {
         strings(json, "free", sessions.free().stream().map(String::valueOf).toList());
         strings(json, "left", sessions.left().stream().map(this::task).toList());
         strings(json, "why", sessions.why());
-        strings(
-                json,
-                "lost",
-                plan.lostDays().map(change -> change.sentences(this::title)).orElse(List.of()));
     }
 
     private void session(ObjectNode node, PlannedSession session) {
@@ -112,7 +116,7 @@ public final class PlanJson {
     }
 
     private String title(String name) {
-        return titles.getOrDefault(name, name);
+        return plan.title(name);
     }
 
     private void editing(ObjectNode json) {
@@ -135,17 +139,6 @@ public final class PlanJson {
             week(
                     weeks.addObject().put("rest", edit.finishesRest(i)),
                     edit.weeks().get(i));
-        }
-        if (!status.board().finished()) {
-            course.launch()
-                    .ifPresent(hoped -> LaunchDay.of(
-                                    hoped,
-                                    tasks,
-                                    course.editing(),
-                                    status.board().today())
-                            .ifPresent(stands -> json.putObject("launch")
-                                    .put("day", hoped.toString())
-                                    .put("stands", stands.name())));
         }
         course.costs().ifPresent(costs -> costs(json.putObject("costs"), costs, tasks));
     }

@@ -2,9 +2,12 @@ package org.bookholder.app.home;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.LongSupplier;
+import org.bookholder.app.course.CoursePlan;
+import org.bookholder.app.course.ShownPlans;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Jobs;
 import org.bookholder.app.session.BreakLimits;
@@ -164,7 +167,21 @@ final class HomeStage implements Stage {
 
     private TodayJson.Setting today(HomeCourses.Seen seen) {
         return new TodayJson.Setting(
-                here.zone(), here.clock().instant(), day.day(), limits(), orders.of(seen.folder(), here.today()));
+                here.zone(),
+                here.clock().instant(),
+                day.day(),
+                limits(),
+                orders.of(seen.folder(), here.today()),
+                moved(seen));
+    }
+
+    /** Whether lessons have moved since the plan was shown. */
+    private boolean moved(HomeCourses.Seen seen) {
+        return seen.overview()
+                .flatMap(course -> new ShownPlans(here, Path.of(seen.folder()))
+                        .moved(new CoursePlan(course.status(), here.zone())))
+                .filter(change -> !change.moves().isEmpty())
+                .isPresent();
     }
 
     private FatigueLimits limits() {

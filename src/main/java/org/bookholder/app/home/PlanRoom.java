@@ -16,6 +16,7 @@ import org.bookholder.app.course.CalendarFile;
 import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.PlanJson;
+import org.bookholder.app.course.ShownPlans;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.CourseFile;
 import org.bookholder.course.CourseModule;
@@ -83,10 +84,15 @@ final class PlanRoom {
                     : Optional.of(new Change(folder, before, after, what(asked)));
         }
         courses.look();
+        boolean changed = !after.equals(before) && was.isPresent();
+        Optional<CoursePlan> now = plan();
+        if (changed) {
+            now.ifPresent(new ShownPlans(here, file.folder())::told);
+        }
         ObjectNode shown = shown(file);
-        if (!after.equals(before) && was.isPresent()) {
+        if (changed) {
             ArrayNode changes = shown.putArray("changes");
-            plan().ifPresent(now -> PlanJson.moved(was.get(), now).forEach(changes::add));
+            now.ifPresent(plan -> PlanJson.moved(was.get(), plan).forEach(changes::add));
         }
         last.filter(change -> change.of(folder, after)).ifPresent(change -> shown.set("undo", change.what()));
         return shown;
@@ -291,9 +297,11 @@ final class PlanRoom {
             kinds.addObject().put("kind", kind.label()).put("words", kind.words());
         }
         profile.put(json);
-        courses.seen()
-                .overview()
-                .ifPresent(course -> json.set("plan", PlanJson.of(new CoursePlan(course.status(), here.zone()))));
+        String folder = courses.seen().folder();
+        plan().ifPresent(plan -> json.set(
+                "plan",
+                PlanJson.of(plan, orders.of(folder, here.today()), new ShownPlans(here, Path.of(folder)).show(plan))));
+        json.put("unreadable", courses.seen().trouble());
         return json;
     }
 }

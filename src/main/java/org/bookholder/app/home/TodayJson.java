@@ -14,18 +14,20 @@ import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.course.CourseJson;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.RunningOrder;
 import org.bookholder.app.day.Day;
 import org.bookholder.app.day.DayForecast;
 import org.bookholder.course.CourseModule;
 import org.bookholder.course.UnreadableLesson;
+import org.bookholder.course.agenda.Agenda;
+import org.bookholder.course.agenda.AgendaJson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.GateText;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.lists.CourseList;
 import org.bookholder.course.lists.LaunchList;
-import org.bookholder.course.shoot.PlanChange;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.PlannedSession.Slot;
 import org.bookholder.course.shoot.RecordingTask;
@@ -42,6 +44,7 @@ final class TodayJson {
     private final CourseOverview course;
     private final Setting setting;
     private final Board board;
+    private final Agenda agenda;
     private final Map<Integer, LessonState> byNumber = new LinkedHashMap<>();
     private final ObjectNode json = JsonNodeFactory.instance.objectNode();
 
@@ -49,6 +52,7 @@ final class TodayJson {
         this.course = course;
         this.setting = setting;
         this.board = course.status().board();
+        this.agenda = new CoursePlan(course.status(), setting.zone()).agenda(setting.kept());
         board.lessons().forEach(state -> byNumber.put(state.lesson().number(), state));
     }
 
@@ -60,8 +64,15 @@ final class TodayJson {
      * @param day what was read today; empty if unknown
      * @param limits when breaks are advised
      * @param kept the names of today's lessons as someone has put them in order; empty for the plan's order
+     * @param moved whether lessons have moved since the plan was shown
      */
-    record Setting(ZoneId zone, Instant now, Optional<Day> day, FatigueLimits limits, Optional<List<String>> kept) {}
+    record Setting(
+            ZoneId zone,
+            Instant now,
+            Optional<Day> day,
+            FatigueLimits limits,
+            Optional<List<String>> kept,
+            boolean moved) {}
 
     static ObjectNode of(CourseOverview course, Setting setting) {
         return new TodayJson(course, setting).json();
@@ -79,10 +90,9 @@ final class TodayJson {
                 .put("outdated", GateText.OUTDATED);
         BoardJson.facts(json.putArray("due"), board.due());
         ArrayNode lost = json.putArray("lost");
-        if (!course.status().works().works().isEmpty()) {
-            PlanChange.lostDays(course.status().course().shooting(), board.lastRecorded(setting.zone()), board.today())
-                    .forEach(date -> lost.add(date.toString()));
-        }
+        course.status().lost().ifPresent(change -> change.lost().forEach(day -> lost.add(day.toString())));
+        json.put("moved", setting.moved());
+        AgendaJson.put(json.putObject("agenda"), agenda);
         BoardJson.facts(json.putArray("lookedAt"), board.lookedAt());
         CourseList launch = course.status().launch();
         ArrayNode missing =
@@ -93,7 +103,6 @@ final class TodayJson {
         Optional<PlannedSession> day = RunningOrder.day(course.status());
         heading(day);
         json.put("own", setting.kept().isPresent());
-        json.put("whyFirst", setting.kept().isPresent() || !isToday(day) ? "" : whyFirst(lessons()));
         ArrayNode order = json.putArray("order");
         if (setting.kept().isPresent() || isToday(day)) {
             foretold(order, lessons());
@@ -116,23 +125,6 @@ final class TodayJson {
     /** Today's lessons in the order in which they are to be read. */
     private List<LessonState> lessons() {
         return RunningOrder.of(course.status(), setting.zone(), setting.kept());
-    }
-
-    /** Why the first lesson is not the course's first one that is left; empty if it is. */
-    private String whyFirst(List<LessonState> lessons) {
-        if (!RunningOrder.begun(course.status(), setting.zone()).isEmpty()) {
-            return "What was begun today comes first.";
-        }
-        boolean inOrder = lessons.stream()
-                .allMatch(state ->
-                        lessons.get(0).lesson().number() <= state.lesson().number());
-        return inOrder
-                ? ""
-                : switch (course.status().terms().order()) {
-                    case FREE -> "The hardest lesson of a day comes first, while the voice is fresh.";
-                    case HARD_EARLY -> "The hardest lessons come first, as the plan says.";
-                    case KEPT -> "";
-                };
     }
 
     /** The lessons from now on, with a break where the sum reaches the advice, and when each is likely to begin. */
@@ -289,6 +281,7 @@ final class TodayJson {
         row.put("file", state.lesson().file().toString());
         row.put("stage", state.stage().name());
         row.put("todo", state.next());
+        row.put("why", agenda.why(state.lesson().name()).orElse(""));
         state.export().ifPresent(film -> row.put("export", film.toString()));
         row.put("found", state.check().filter(check -> !check.passed()).isPresent());
         row.put("pickups", state.recording().pickups().size());

@@ -87,6 +87,12 @@ public record BurnDown(
         return days;
     }
 
+    /** What there is to edit in the seven days from {@code today} on; as planned, if the speed so far is 0. Empty if nothing is left to edit. */
+    public Optional<EditWeek> week(List<EditTask> tasks, Editing editing, LocalDate today) {
+        return EditPlan.of(open(tasks), editing, today, speed > 0 ? speed : 1).weeks().stream()
+                .findFirst();
+    }
+
     private static Optional<LocalDate> firstDone(List<EditTask> tasks) {
         return tasks.stream().flatMap(t -> t.done().stream()).min(LocalDate::compareTo);
     }

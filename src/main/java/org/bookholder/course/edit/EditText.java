@@ -227,22 +227,6 @@ public final class EditText {
                                 burnDown.speedFrom()));
     }
 
-    /** Compares a hoped-for day with the forecast, line by line. */
-    public static List<String> launch(LocalDate hoped, List<EditTask> tasks, Editing editing, LocalDate today) {
-        String begins = "You hoped to launch on " + hoped;
-        return LaunchDay.of(hoped, tasks, editing, today)
-                .map(stands -> Text.wrap(begins
-                        + switch (stands) {
-                            case OVER -> ", which is over.";
-                            case IN_TIME ->
-                                ": by the forecast the edit is done before it; what the checks find comes on top.";
-                            case LATE ->
-                                ": by the forecast the edit is not done by then. More hours a week, simpler pictures"
-                                        + " or a shorter course would help.";
-                        }))
-                .orElse(List.of());
-    }
-
     /** Costs, line by line. */
     public static List<String> costs(Costs costs, List<EditTask> tasks) {
         double hours = tasks.stream().mapToDouble(EditTask::hours).sum();

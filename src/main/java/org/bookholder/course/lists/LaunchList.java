@@ -15,7 +15,6 @@ import org.bookholder.course.board.LessonStage;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.lists.LaunchFiles.Kind;
 import org.bookholder.course.lists.ListItem.Finding;
-import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -99,7 +98,7 @@ public final class LaunchList {
     }
 
     private void title(Lesson lesson) {
-        boolean own = !lesson.title().equals(FileNames.stem(lesson.file()));
+        boolean own = lesson.isTitled();
         boolean twice = board.lessons().stream()
                 .anyMatch(other -> other.lesson().number() != lesson.number()
                         && other.lesson().module().equals(lesson.module())

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
@@ -74,7 +75,7 @@ public record CourseSummary(
      * A lesson.
      *
      * @param number its number
-     * @param title its title; "Lesson 7" if it is not known, because its script can't be read
+     * @param title its title; "Lesson 7" if it has none, or its script can't be read
      * @param standing how far it is, in a few words
      */
     public record Row(int number, String title, String standing) {}
@@ -134,14 +135,21 @@ public record CourseSummary(
     }
 
     private static Row row(LessonState state) {
-        return new Row(state.lesson().number(), state.lesson().title(), standing(state));
+        Lesson lesson = state.lesson();
+        return new Row(
+                lesson.number(), lesson.isTitled() ? lesson.title() : numbered(lesson.number()), standing(state));
     }
 
     private static Row row(UnreadableLesson lesson) {
         return new Row(
                 lesson.number(),
-                "Lesson " + lesson.number(),
+                numbered(lesson.number()),
                 lesson.unwritten() ? lesson.state() : lesson.state() + " yet");
+    }
+
+    /** A lesson whose title is not known: the name of its file is nothing for others. */
+    private static String numbered(int number) {
+        return "Lesson " + number;
     }
 
     private static String standing(LessonState state) {

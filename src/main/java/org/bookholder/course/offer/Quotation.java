@@ -1,5 +1,6 @@
 package org.bookholder.course.offer;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -72,13 +73,19 @@ public record Quotation(QuotationTerms terms, int lessons, double minutes, List<
         List<Row> rows = new ArrayList<>();
         double minutes =
                 board.lessons().stream().mapToDouble(LessonState::seconds).sum() / MINUTES;
-        int days = plan.sessions().size() + daysRecorded(sessions, zone);
+        Duration setUp = board.course().shooting().setUp();
+        int recorded = daysRecorded(sessions, zone);
+        // What is still to be recorded on a day on which something was recorded needs no other set-up.
+        int planned = (int) plan.sessions().stream()
+                .filter(session -> session.date()
+                        .filter(day -> recordedOn(sessions, day, zone))
+                        .isEmpty())
+                .count();
         add(
                 rows,
                 "Setting up",
-                days * board.course().shooting().setUp().toMinutes() / MINUTES,
-                Text.count(days, "session") + ", "
-                        + Text.hours(board.course().shooting().setUp()) + " each");
+                (recorded + planned) * setUp.toMinutes() / MINUTES,
+                sessions(recorded, planned) + ", " + Text.hours(setUp) + " each");
         add(
                 rows,
                 "Reading before the camera",
@@ -91,6 +98,17 @@ public record Quotation(QuotationTerms terms, int lessons, double minutes, List<
         edit(rows, board, terms, zone);
         add(rows, terms.moreFor().isEmpty() ? "Other work" : terms.moreFor(), terms.more(), "as agreed");
         return new Quotation(terms, board.lessons().size(), minutes, rows, remarks(board, plan));
+    }
+
+    /** How many sessions there are in all; where some are over, how many of them, as the plan counts only the others. */
+    private static String sessions(int recorded, int planned) {
+        String all = Text.count(recorded + (long) planned, "session");
+        return recorded == 0 || planned == 0 ? all : all + " (" + recorded + " recorded, " + planned + " to come)";
+    }
+
+    private static boolean recordedOn(Collection<RecordedSession> sessions, LocalDate day, ZoneId zone) {
+        return sessions.stream()
+                .anyMatch(session -> LocalDate.ofInstant(session.began(), zone).equals(day));
     }
 
     private static int daysRecorded(Collection<RecordedSession> sessions, ZoneId zone) {

@@ -1,17 +1,22 @@
 package org.bookholder.course.shoot;
 
 import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.course.Shooting;
 
 /**
- * Keeps the last plan of sessions, for those who look at a course again and again: it is made anew only when something has changed on
- * which it depends. Used by one thread at a time.
+ * Keeps the last plans of sessions, for those who look at a course again and again: they are made anew only when something has changed on
+ * which they depend. Used by one thread at a time.
  */
 public final class PlanCache {
+    /** That of now, and the one that would hold if no day had been lost. */
+    private static final int KEPT = 2;
+
     private final Planner planner;
-    private Optional<Planned> last = Optional.empty();
+    private final Deque<Planned> last = new ArrayDeque<>();
 
     /** Makes a plan, as {@link ChosenDays#plan} does. */
     @FunctionalInterface
@@ -33,9 +38,15 @@ public final class PlanCache {
     /** The plan for these arguments. */
     public SessionPlan plan(List<RecordingTask> works, Shooting shooting, Terms terms, LocalDate today) {
         Question question = new Question(List.copyOf(works), shooting, terms, today);
-        if (last.filter(planned -> planned.question().equals(question)).isEmpty()) {
-            last = Optional.of(new Planned(question, planner.plan(works, shooting, terms, today)));
+        Optional<Planned> known = last.stream()
+                .filter(planned -> planned.question().equals(question))
+                .findFirst();
+        Planned answer = known.orElseGet(() -> new Planned(question, planner.plan(works, shooting, terms, today)));
+        last.remove(answer);
+        last.addFirst(answer);
+        if (last.size() > KEPT) {
+            last.removeLast();
         }
-        return last.orElseThrow().plan();
+        return answer.plan();
     }
 }

@@ -32,6 +32,7 @@ final class Assets {
             "jobs.js",
             "plan.js",
             "planned.js",
+            "agenda.js",
             "modules.js",
             "gate.js",
             "lists.css",

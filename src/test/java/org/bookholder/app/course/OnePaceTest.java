@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.board.BoardText;
@@ -66,7 +67,7 @@ final class OnePaceTest {
         assertThat(said(BoardText.of(status.board())))
                 .contains("Target: " + target + ".")
                 .contains(PaceText.ORDINARY);
-        assertThat(PlanJson.of(new CoursePlan(status, here.zone()))
+        assertThat(PlanJson.of(new CoursePlan(status, here.zone()), Optional.empty(), Optional.empty())
                         .path("paces")
                         .asText())
                 .contains("Target: " + target + ".");

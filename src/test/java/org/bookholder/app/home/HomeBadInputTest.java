@@ -147,7 +147,7 @@ final class HomeBadInputTest {
                         "new",
                         "",
                         "{\"name\":\"a.md\",\"text\":\"> Wave.\"}",
-                        "no lesson can be read"),
+                        "no lesson has words to read yet"),
                 create(
                         "a lesson that is too long",
                         "new",

@@ -96,21 +96,6 @@ final class EditPlanTest {
                 .hasSize(1);
     }
 
-    @Test
-    void theDesiredLaunchIsComparedWithTheForecast() {
-        Editing editing = editing(5, 3, 0.2);
-        assertThat(EditText.launch(MONDAY.plusWeeks(3), tasks(4, 4), editing, MONDAY))
-                .first()
-                .asString()
-                .startsWith("You hoped to launch on 2027-03-22: by the forecast the edit is done before");
-        assertThat(EditText.launch(MONDAY.plusWeeks(1), tasks(4, 4), editing, MONDAY))
-                .first()
-                .asString()
-                .startsWith("You hoped to launch on 2027-03-08: by the forecast the edit is not done");
-        assertThat(EditText.launch(MONDAY, tasks(4, 4), editing, MONDAY.plusWeeks(2)))
-                .containsExactly("You hoped to launch on 2027-03-01, which is over.");
-    }
-
     private static EditTask recorded(String name, double hours, LocalDate day) {
         return new EditTask(name, 8, hours, Optional.empty(), OptionalDouble.empty(), Optional.of(day));
     }

@@ -113,12 +113,12 @@ final class CourseSummaryTest {
                 .extracting(CourseSummary.Row::number, CourseSummary.Row::title, CourseSummary.Row::standing)
                 .containsExactly(
                         tuple(1, "Lesson 1", "to be written"),
-                        tuple(2, "lesson-1", "written"),
+                        tuple(2, "Lesson 2", "written"),
                         tuple(3, "Lesson 3", "can't be read yet"));
         assertThat(summary.sentence()).isEqualTo("0 of 3 lessons are finished; 0 are recorded.");
         assertThat(summary.steps()).extracting(CourseSummary.Step::done).containsExactly(1, 0, 0, 0);
         assertThat(SummaryPage.of(summary, "") + SummaryText.of(summary, ""))
                 .contains("3 lessons, about 1 minute of film, not counting 2 lessons that can't be read yet")
-                .doesNotContain("hub-plan", ".md", "fast", folder.toString());
+                .doesNotContain("hub-plan", "lesson-1", ".md", "fast", folder.toString());
     }
 }

@@ -107,14 +107,22 @@ final class QuotationTest {
                 Sessions.of(course.lessons().get(0).script(), Instant.parse("2027-02-20T10:00:00Z"), "c".repeat(100));
         RecordedSession again =
                 Sessions.of(course.lessons().get(0).script(), first.began().plus(Duration.ofHours(2)), "c".repeat(100));
-        // A day on which it was recorded twice is one set-up, and one is to come.
+        // A day on which it was recorded twice is one set-up, and one is to come: only that one is in the plan.
         assertThat(quotation(first, again).rows())
                 .first()
-                .isEqualTo(new Row("Setting up", 1.0, "2 sessions, 30 min each"));
+                .isEqualTo(new Row("Setting up", 1.0, "2 sessions (1 recorded, 1 to come), 30 min each"));
         assertThat(quotation(first).rows())
                 .filteredOn(row -> row.what().equals("Editing"))
                 .singleElement()
                 .satisfies(row -> assertThat(row.hours()).isEqualTo(8.0, within(1e-9)));
+    }
+
+    @Test
+    void whatIsLeftForADayOnWhichSomethingWasRecordedNeedsNoOtherSetUp() throws ProblemException {
+        files.file("course.yaml", YAML.replace("ratio: 1.5}", "ratio: 1.5, days: [" + TODAY + "]}"));
+        RecordedSession today = Sessions.of(
+                files.read().lessons().get(0).script(), TODAY.atTime(9, 0).toInstant(ZoneOffset.UTC), "c".repeat(100));
+        assertThat(quotation(today).rows()).first().isEqualTo(new Row("Setting up", 0.5, "1 session, 30 min each"));
     }
 
     @Test

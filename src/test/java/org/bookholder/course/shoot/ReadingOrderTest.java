@@ -75,7 +75,8 @@ final class ReadingOrderTest {
         Shooting shooting = shooting(3, 60, ReadingOrder.FREE);
         LocalDate today = FIRST.plusDays(1);
         SessionPlan now = ChosenDays.plan(works, shooting, TERMS, today);
-        PlanChange change = PlanChange.byLostDays(works, shooting, TERMS, Optional.empty(), today, now)
+        PlanChange change = PlanChange.byLostDays(
+                        ChosenDays::plan, works, shooting, TERMS, Optional.empty(), today, now)
                 .orElseThrow();
         assertThat(change.sentences(name -> "Lesson " + name.substring(1)))
                 .containsExactly(
@@ -84,13 +85,13 @@ final class ReadingOrderTest {
                         "Lesson 2: 2027-03-11 instead of 2027-03-10",
                         "The last recording day is 2027-03-11 instead of 2027-03-10.");
 
-        assertThat(PlanChange.byLostDays(works, shooting, TERMS, Optional.of(FIRST), today, now))
+        assertThat(PlanChange.byLostDays(ChosenDays::plan, works, shooting, TERMS, Optional.of(FIRST), today, now))
                 .as("something was recorded on that day")
                 .isEmpty();
         assertThat(PlanChange.lostDays(shooting, Optional.empty(), FIRST)).isEmpty();
         LocalDate late = FIRST.plusDays(2);
         SessionPlan tooFew = ChosenDays.plan(works, shooting, TERMS, late);
-        assertThat(PlanChange.byLostDays(works, shooting, TERMS, Optional.empty(), late, tooFew)
+        assertThat(PlanChange.byLostDays(ChosenDays::plan, works, shooting, TERMS, Optional.empty(), late, tooFew)
                         .orElseThrow()
                         .sentences(name -> name))
                 .contains("l2: was to be recorded on 2027-03-10; no day has room for it any more");

@@ -15,7 +15,7 @@ import { ROOMS } from './rooms.js';
 import { goesOn, readNext, showNext, showOrder, showReading } from './today.js';
 import { refreshRoom, showRoom } from './work.js';
 import { OWN } from './views.js';
-import { byId, count, el, fill, hours, longDay, put } from './words.js';
+import { byId, count, dated, el, fill, hours, longDay, put } from './words.js';
 
 const NUMBERED = ['today', 'settings', 'tools'];
 const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
@@ -110,7 +110,7 @@ function showHead() {
 function headline(today) {
   if (!today) return 'Welcome';
   if (today.finished) return 'Every lesson is finished';
-  if (today.day === 'none') return 'Everything is recorded';
+  if (today.day === 'none') return dated(today.agenda.headline);
   if (today.day === 'today') return `Today: ${amount(today)}`;
   return today.day === 'unset' ? `Next: ${amount(today)}` : 'Nothing is planned today';
 }

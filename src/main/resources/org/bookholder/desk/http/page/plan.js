@@ -1,5 +1,6 @@
 // Plan and dates: recording days clicked in a calendar, what else is written about the course, and the plan that comes of it.
 
+import { agenda } from './agenda.js';
 import { question } from './ask.js';
 import { mark, saving, typeAgain, typedIn } from './inputs.js';
 import { modules } from './modules.js';
@@ -49,10 +50,12 @@ function show(saved = '') {
     plan.fields.filter(({ path }) => (path.includes('/') ? path.split('/')[0] : '') === name)]);
   fill('plan',
     el('h2', { class: 'headline' }, 'Plan and dates'),
+    plan.plan ? agenda(plan.plan.today) : plan.unreadable && el('p', { class: 'wrong', role: 'alert' }, plan.unreadable),
+    plan.plan?.moved.length ? sentences('since-shown', 'What moved since the plan was last shown', plan.plan.moved) : '',
     el('p', { class: 'good' }, 'Click the days on which you can record. The lessons that are left are fitted into them.'),
     calendar(),
     moved(),
-    plan.changes?.length ? changes(plan.changes) : '',
+    plan.changes?.length ? sentences('plan-changes', 'What moved', plan.changes) : '',
     ownHours(),
     ...(plan.plan ? planned(plan.plan, handle) : []),
     calendarFile(),
@@ -89,7 +92,7 @@ const moved = () => el('p', { id: 'moved', class: 'moved', role: 'status' }, not
   plan.undo ? el('button', { type: 'button', id: 'plan-undo', onclick: undo }, `Take back: ${undoable(plan.undo)}`) : '');
 
 /** What became of lessons: a first sentence with its list, and one about the last day. */
-const changes = (texts) => el('ul', { id: 'plan-changes', class: 'plan-changes', 'aria-label': 'What moved' }, ...texts.map((text) => el('li', {}, dated(text))));
+const sentences = (id, label, texts) => el('ul', { id, class: 'plan-changes', 'aria-label': label }, ...texts.map((text) => el('li', {}, dated(text))));
 
 const titled = (script) => plan.lessons.find((lesson) => lesson.script === script)?.title ?? script;
 

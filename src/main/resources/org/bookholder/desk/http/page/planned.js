@@ -31,9 +31,8 @@ function costs({ currency, equipment, hours, hour, own, ownSales, quote, hired, 
     el('p', {}, `One sale brings ${money(price * kept)}: ${Math.round(kept * 100)} % of ${money(price)}.`)];
 }
 
-function sessions({ toRecord, over, sessions: all, free, left, why, lost }, handle) {
+function sessions({ toRecord, over, sessions: all, free, left, why }, handle) {
   return [el('p', {}, toRecord),
-    lost.length ? el('ul', { id: 'lost-days', class: 'plan-changes' }, ...lost.map((text) => el('li', {}, dated(text)))) : '',
     over ? el('p', { class: 'small' }, `${count(over, 'recording day')} ${over === 1 ? 'is' : 'are'} over.`) : '',
     all.length ? el('p', { class: 'small' }, 'Drag a lesson by its handle onto another day, or press the handle.') : '',
     ...all.map((one, i) => session(one, i, handle)),
@@ -55,7 +54,7 @@ const session = ({ day, length, reading, slots, kinds }, i, handle) => el('detai
 /** Whether another kind of lesson begins with a part of a session, so that something has to be set up. */
 const newKind = (slots, at) => slots[at].kind && slots.slice(0, at).findLast(({ kind }) => kind)?.kind !== slots[at].kind;
 
-function editing({ toEdit, weeks, usual, forecast, launch, caution, modules, waiting }) {
+function editing({ toEdit, weeks, usual, forecast, caution, modules, waiting }) {
   return [el('p', {}, toEdit),
     el('ol', { class: 'slots weeks' }, ...together(weeks).map(({ begins, idle, finished, rest, begun, hours, lasts }) => el('li', { class: idle ? 'break' : '' },
       el('span', { class: 'at' }, said(begins)),
@@ -63,7 +62,7 @@ function editing({ toEdit, weeks, usual, forecast, launch, caution, modules, wai
         : [...finished.map((name, i) => (rest && !i ? `rest of ${name}` : name)), begun && `part of ${begun}`].filter(Boolean).join(', ')),
       el('span', { class: 'at' }, idle ? '' : `${hours.toFixed(1)} h`)))),
     modules.length ? el('ul', { class: 'modules-when' }, ...modules.map((text) => el('li', {}, `${dated(text)}.`))) : '',
-    ...[waiting, usual, ends(forecast), launch && hoped(launch)].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
+    ...[waiting, usual, ends(forecast)].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
     caution ? el('p', {}, caution) : ''];
 }
 
@@ -73,14 +72,6 @@ function ends({ planned: until, done, day, speed, from }) {
   if (!day) return `Planned until ${said(until)}. No forecast: ${from}.`;
   return `Planned until ${said(until)}; forecast ${said(day)}, ${speed === 1 ? from : `at ${Math.round(speed * 100)} % of the planned speed, ${from}`}.`;
 }
-
-const HOPED = {
-  OVER: 'That day is over.',
-  IN_TIME: 'By the forecast the edit is done before it; what the checks find comes on top.',
-  LATE: 'By the forecast the edit is not done by then. More hours a week, simpler pictures or a shorter course would help.',
-};
-
-const hoped = ({ day, stands }) => `You hoped to launch on ${said(day)}. ${HOPED[stands]}`;
 
 /** Weeks in which nothing can be edited yet are one row. */
 const together = (weeks) => weeks.reduce((rows, week) => {

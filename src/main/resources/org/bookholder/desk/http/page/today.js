@@ -1,10 +1,11 @@
 // Today: the one thing to do next, the running order with its breaks, and the reading that is going on.
 
+import { items, reasons } from './agenda.js';
 import { question } from './ask.js';
 import { dayButton } from './daybutton.js';
 import { handle, planned } from './order.js';
 import { filmOf } from './film.js';
-import { byId, count, el, fill, linesRead, said, short } from './words.js';
+import { byId, count, dated, el, fill, linesRead, said, short } from './words.js';
 
 export const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
 
@@ -116,7 +117,8 @@ export function showNext(home, act) {
     next.begun || !next.unread ? todo(next) : '', next.breakAfter ? 'a break after it' : ''];
   fill('next', el('div', { class: 'card next' },
     el('div', {}, el('p', { class: 'small' }, 'Next'), el('h3', {}, `${next.number} · ${next.title}`),
-      el('p', { class: 'small' }, facts.filter(Boolean).join(' · '))),
+      el('p', { class: 'small' }, facts.filter(Boolean).join(' · ')),
+      next.why ? el('p', { class: 'small', id: 'why-next' }, `Why: ${dated(next.why)}.`) : ''),
     step(home, next, act, true)));
 }
 
@@ -127,15 +129,22 @@ export function showOrder(home, act) {
     return;
   }
   fill('order',
-    today.lost.length ? el('p', { id: 'lost', class: 'small' }, `Nothing was recorded on ${today.lost.map((day) => said(day)).join(', ')}, so the plan has moved. `,
-      el('a', { href: '?view=plan' }, 'See what moved')) : null,
+    today.lost.length || today.moved ? el('p', { id: 'lost', class: 'small' }, today.lost.length
+      ? `Nothing was recorded on ${today.lost.map((day) => said(day)).join(', ')}, so the plan has moved. ` : 'The plan has moved. ',
+    el('a', { href: '?view=plan' }, 'See what moved')) : null,
+    ...(today.day === 'today' ? beside('Look at this first', facts(today)) : beside('What you can do today', today.agenda.items)),
     ...list('Running order', today.order, home, act, 'todays'),
-    today.whyFirst && today.order.length ? el('p', { class: 'small', id: 'why-first' }, today.whyFirst) : null,
+    ...reasons(today.agenda),
     today.ends && today.order.length ? el('p', { class: 'small', id: 'ends' }, `All of it is read about ${today.ends}. `, planned(home, act)) : planned(home, act),
     ...list(today.order.length ? 'The other lessons' : 'Lessons', today.rest, home, act),
     el('p', { class: 'small' }, `Steps of each lesson: ${today.steps.join(' · ')}`),
-    ...today.unplanned.map((why) => el('p', { class: 'small' }, why)));
+    ...(today.day === 'today' ? today.unplanned : []).map((why) => el('p', { class: 'small' }, why)));
 }
+
+/** What is to be done beside the lessons of the running order. */
+const beside = (title, all) => (all.length ? [el('h3', { class: 'list-title' }, title), items(all, 'today')] : []);
+
+const facts = ({ agenda }) => agenda.items.filter(({ kind }) => kind === 'FACT');
 
 function list(title, rows, home, act, id) {
   if (!rows.length) return [];
@@ -169,7 +178,8 @@ function lesson(row, home, act) {
     el('span', { class: 'name' }, row.title),
     way(row, today.steps),
     el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, what(row, length),
-      (row.unread || row.pickups) && !goesOn(home) ? dayButton(row, (asked) => question('plan', asked), tell) : ''),
+      (row.unread || row.pickups) && !goesOn(home) ? dayButton(row, (asked) => question('plan', asked), tell) : '',
+      row.why && !isNext ? el('span', { class: 'because' }, `Why: ${dated(row.why)}.`) : ''),
     isNext ? el('span', { class: 'do' }) : el('span', { class: 'do' }, step(home, row, act, false)));
 }
 
