@@ -2,10 +2,10 @@ package org.bookholder.script.source;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
@@ -17,7 +17,7 @@ import org.bookholder.script.model.LeftOut;
 
 /**
  * Takes the text out of a PDF as CommonMark, as well as it can be guessed: columns one after the other, rows joined to paragraphs, words
- * that were divided at the end of a row joined, page numbers and what stands on each page left out.
+ * that were divided at the end of a row joined, tables by where their words stand, page numbers and what stands on each page left out.
  */
 final class PdfDocument {
     private static final LeftOut WARNING = new LeftOut(
@@ -30,6 +30,12 @@ final class PdfDocument {
             "a table",
             "a PDF does not say where its columns are: what stands in one row may be read together; if this is a script in"
                     + " columns, export it as DOCX or ODT");
+
+    private static final LeftOut COLUMNS = new LeftOut(
+            0,
+            "a table",
+            "a PDF does not say where its columns are: they were found by where the words stand, so read it through; if they"
+                    + " are wrong, export it as DOCX or ODT");
 
     /** So often at least the text goes on beside what stood before it on a page with a table. */
     private static final int BESIDE = 3;
@@ -46,13 +52,14 @@ final class PdfDocument {
     private static final double RAISED = 0.75;
     private static final double FULL_ROW = 0.8;
 
-    /** A row of a page: its text, the size of its letters in points, its page from 1, and whether a wider gap stands above it. */
-    private record Row(String text, double size, int page, boolean apart) {}
+    /** A row of a page: its text, the size of its letters in points, its page from 1, whether a wider gap stands above it, and the table that stands there instead. */
+    private record Row(String text, double size, int page, boolean apart, List<List<String>> table) {}
 
     private PdfDocument() {}
 
     /** The document's text, and what is not in it. */
-    static ConvertedDocument convert(byte[] bytes, String source) throws ProblemException {
+    static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> columns)
+            throws ProblemException {
         try (PDDocument document = Loader.loadPDF(bytes)) {
             List<LeftOut> leftOut = new ArrayList<>(List.of(WARNING));
             List<Row> rows = large(ofPages(rows(document, leftOut), document.getNumberOfPages(), leftOut), leftOut);
@@ -62,7 +69,8 @@ final class PdfDocument {
                         source,
                         "export the script as DOCX from where it was written");
             }
-            return new ConvertedDocument(text(rows), leftOut, List.of());
+            PdfTable tables = new PdfTable(columns, leftOut);
+            return new ConvertedDocument(text(rows, tables), leftOut, tables.tables());
         } catch (IOException | RuntimeException e) {
             // The library finds damage in some places by whatever goes wrong there.
             throw new ProblemException(
@@ -93,13 +101,19 @@ final class PdfDocument {
         if (stripper.tables) {
             leftOut.add(TABLE);
         }
+        if (stripper.rows.stream().anyMatch(row -> !row.table.isEmpty())) {
+            leftOut.add(COLUMNS);
+        }
         return stripper.rows;
     }
 
     /** The rows without page numbers and without those that stand on most pages. */
     private static List<Row> ofPages(List<Row> rows, int pages, List<LeftOut> leftOut) {
         Map<String, Integer> times = new HashMap<>();
-        rows.stream().map(Row::text).forEach(text -> times.merge(text, 1, Integer::sum));
+        rows.stream()
+                .map(Row::text)
+                .filter(text -> !text.isEmpty())
+                .forEach(text -> times.merge(text, 1, Integer::sum));
         List<Row> kept = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
@@ -118,13 +132,14 @@ final class PdfDocument {
         return kept;
     }
 
-    /** The size of most rows; 0 if there are none. */
+    /** The size of most letters; 0 if there are none. */
     private static double usual(List<Row> rows) {
-        return rows.stream()
-                .map(Row::size)
-                .sorted(Comparator.naturalOrder())
-                .skip(rows.size() / 2)
-                .findFirst()
+        Map<Double, Integer> letters = new HashMap<>();
+        rows.forEach(row ->
+                letters.merge(row.size, row.text.length() + row.table.toString().length(), Integer::sum));
+        return letters.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
                 .orElse(0.0);
     }
 
@@ -133,7 +148,7 @@ final class PdfDocument {
         List<Row> kept = new ArrayList<>();
         double usual = usual(rows);
         for (Row row : rows) {
-            if (row.size < usual * SMALL) {
+            if (row.size < usual * SMALL && row.table.isEmpty()) {
                 leftOut.add(new LeftOut(0, ScriptBuilder.brief(row.text), "small print, as notes have it"));
             } else {
                 kept.add(row);
@@ -142,13 +157,19 @@ final class PdfDocument {
         return kept;
     }
 
-    private static String text(List<Row> rows) {
+    private static String text(List<Row> rows, PdfTable tables) {
         double usual = usual(rows);
         double widest = rows.stream().mapToInt(row -> row.text.length()).max().orElse(0);
         StringBuilder text = new StringBuilder();
         StringBuilder paragraph = new StringBuilder();
         int before = 0;
         for (Row row : rows) {
+            if (!row.table.isEmpty()) {
+                flush(paragraph, text);
+                tables.add(row.table, text);
+                continue;
+            }
+            tables.end(text);
             boolean heading = row.size > usual * HEADING;
             boolean ends = ENDED.matcher(paragraph).matches() && before < widest * FULL_ROW;
             if (heading
@@ -166,6 +187,7 @@ final class PdfDocument {
             before = row.text.length();
         }
         flush(paragraph, text);
+        tables.end(text);
         return text.toString();
     }
 
@@ -175,7 +197,8 @@ final class PdfDocument {
                 || (!paragraph.isEmpty() && !ENDED.matcher(paragraph).matches());
     }
 
-    private static void join(StringBuilder paragraph, String row) {
+    /** Adds a row to a paragraph; a word that was divided at the end of the row before is joined. */
+    static void join(StringBuilder paragraph, String row) {
         boolean divided = DIVIDED.matcher(paragraph).matches() && Character.isLowerCase(row.codePointAt(0));
         if (divided) {
             paragraph.setLength(paragraph.length() - 1);
@@ -185,7 +208,8 @@ final class PdfDocument {
         paragraph.append(row);
     }
 
-    private static void flush(StringBuilder paragraph, StringBuilder text) {
+    /** Ends a paragraph, which may be an item of a list. */
+    static void flush(StringBuilder paragraph, StringBuilder text) {
         String content = paragraph.toString().strip();
         paragraph.setLength(0);
         if (!content.isEmpty()) {
@@ -200,6 +224,8 @@ final class PdfDocument {
     private static final class Stripper extends PDFTextStripper {
         private final List<Row> rows = new ArrayList<>();
         private final StringBuilder row = new StringBuilder();
+        private final List<PdfPage.Word> words = new ArrayList<>();
+        private int pageBegins;
         private double size;
         private boolean apart;
         private boolean tables;
@@ -225,13 +251,22 @@ final class PdfDocument {
                     .map(TextPosition::getUnicode)
                     .collect(Collectors.joining());
             boolean note = !row.isEmpty() && marked.matches("\\d{1,3}");
-            row.append(
-                    note
-                            ? positions.stream()
-                                    .filter(position -> position.getFontSizeInPt() >= size * RAISED)
-                                    .map(TextPosition::getUnicode)
-                                    .collect(Collectors.joining())
-                            : text);
+            String kept = note
+                    ? positions.stream()
+                            .filter(position -> position.getFontSizeInPt() >= size * RAISED)
+                            .map(TextPosition::getUnicode)
+                            .collect(Collectors.joining())
+                    : text;
+            row.append(kept);
+            place(kept, positions, largest);
+        }
+
+        private void place(String word, List<TextPosition> positions, double large) {
+            if (!positions.isEmpty() && !word.isBlank()) {
+                TextPosition first = positions.get(0);
+                words.add(new PdfPage.Word(
+                        word.strip(), first.getXDirAdj(), end, first.getYDirAdj(), large, words.size()));
+            }
         }
 
         /** Counts where the text goes on at the right: behind a gap in a row, or higher on the page than before. */
@@ -252,6 +287,8 @@ final class PdfDocument {
         protected void writePageStart() {
             beside = 0;
             height = 0;
+            words.clear();
+            pageBegins = rows.size();
         }
 
         @Override
@@ -274,14 +311,20 @@ final class PdfDocument {
         @Override
         protected void writePageEnd() {
             endRow();
-            tables |= beside >= BESIDE;
+            List<PdfPage.Piece> pieces = PdfPage.pieces(words, beside >= BESIDE);
+            tables |= pieces.isEmpty() && beside >= BESIDE;
+            if (!pieces.isEmpty()) {
+                rows.subList(pageBegins, rows.size()).clear();
+                pieces.forEach(piece -> rows.add(
+                        new Row(piece.text(), piece.size(), getCurrentPageNo(), piece.apart(), piece.table())));
+            }
         }
 
         private void endRow() {
             String text = row.toString().replaceAll("[\\s\\p{Cc}]+", " ").strip();
             row.setLength(0);
             if (!text.isEmpty()) {
-                rows.add(new Row(text, size, getCurrentPageNo(), apart));
+                rows.add(new Row(text, size, getCurrentPageNo(), apart, List.of()));
                 apart = false;
             }
         }

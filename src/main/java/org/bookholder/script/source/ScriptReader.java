@@ -130,7 +130,7 @@ public final class ScriptReader {
             case "docx" -> WordDocument.convert(bytes, source, columns);
             case "odt" -> OpenDocument.convert(bytes, source, columns);
             case "rtf" -> RichText.convert(bytes, source, columns);
-            case "pdf" -> PdfDocument.convert(bytes, source);
+            case "pdf" -> PdfDocument.convert(bytes, source, columns);
             case "html", "htm" -> WebDocument.convert(bytes, source, columns);
             default -> new ConvertedDocument(SourceText.decode(bytes, source), SourceText.notes(bytes), List.of());
         };
