@@ -166,6 +166,10 @@ final class DateRule implements NormalizationRule {
 
     private @Nullable SpokenSpan slashes(Matcher m, @Nullable String year) {
         int month = Integer.parseInt(m.group(dayFirst ? 2 : 1));
+        if (year != null && month > 12) {
+            // no month: the date was written in the other order
+            return heard(m, Integer.parseInt(m.group(dayFirst ? 1 : 2)), String.valueOf(month), year, !dayFirst);
+        }
         return heard(m, month, m.group(dayFirst ? 1 : 2), year, dayFirst);
     }
 

@@ -265,6 +265,8 @@ class NaturalReadingsTest {
     @ParameterizedTest
     @CsvSource({
         "en-GB, 3/9/2027, the third of september twenty twenty seven",
+        "en-US, 31/01/2027, the thirty first of january twenty twenty seven",
+        "en-GB, 01/31/2027, january thirty first twenty twenty seven",
         "en-US, 3/9/2027, march ninth twenty twenty seven",
         "en-AU, 07/12, the seventh of december",
         "en-US, 07/12, july twelfth",
