@@ -29,7 +29,7 @@ final class TwoLessonsTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
     private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
     private static final Path DEMO = HOME.resolve("demo-scripts");
-    private static final Duration PATIENCE = Duration.ofSeconds(180);
+    private static final Duration PATIENCE = Duration.ofMinutes(3);
 
     @TempDir
     private Path folder;

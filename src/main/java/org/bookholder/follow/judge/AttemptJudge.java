@@ -124,7 +124,7 @@ public final class AttemptJudge {
             boolean departs = alignment.reworded(word)
                     ? graph.asWritten() && alignment.rewordedFrom(word)
                     : isWrong(words, heard, alignment, word);
-            if (departs && lost(words, heard, word) || isFirmlyAnother(words, alignment, word)) {
+            if ((departs && lost(words, heard, word)) || isFirmlyAnother(words, alignment, word)) {
                 wrong.add(word);
             }
         }

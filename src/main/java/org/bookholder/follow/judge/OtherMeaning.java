@@ -60,7 +60,7 @@ final class OtherMeaning {
         Map<String, Integer> kinds = new HashMap<>();
         List<String> rows = KINDS.lines().toList();
         for (int row = 0; row < rows.size(); row++) {
-            for (String word : rows.get(row).split(" ")) {
+            for (String word : rows.get(row).split(" ", -1)) {
                 kinds.put(word, row);
             }
         }
@@ -74,7 +74,7 @@ final class OtherMeaning {
      * @param said with spaces, lower case
      */
     static boolean heardFor(List<List<String>> forms, String said) {
-        List<String> heard = Arrays.asList(said.split(" "));
+        List<String> heard = Arrays.asList(said.split(" ", -1));
         return !forms.contains(heard) && forms.stream().anyMatch(form -> differ(form, heard));
     }
 
