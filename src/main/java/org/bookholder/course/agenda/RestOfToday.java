@@ -116,9 +116,16 @@ final class RestOfToday {
         List<AgendaItem> films = new ArrayList<>();
         in(LessonStage.EXPORTED).forEach(state -> films.add(exported(state)));
         in(LessonStage.EDITED).forEach(state -> films.add(edited(state)));
-        List<AgendaItem> edits = edits();
-        films.stream().limit(MOST).forEach(items::add);
-        edits.stream().limit(MOST).forEach(items::add);
+        few(items, films, "And %d more to export, to mend or to check; the board has all");
+        few(items, edits(), "And %d more to edit this week; the board has all");
+    }
+
+    /** Adds the first of them, and how many there are beside. */
+    private static void few(List<AgendaItem> items, List<AgendaItem> all, String more) {
+        all.stream().limit(MOST).forEach(items::add);
+        if (all.size() > MOST) {
+            items.add(new AgendaItem(Kind.FILM, "", String.format(Locale.ROOT, more, all.size() - MOST), List.of()));
+        }
     }
 
     private Stream<LessonState> in(LessonStage stage) {

@@ -256,6 +256,19 @@ final class AgendaTest {
     }
 
     @Test
+    void moreThanThreeFilmsAreCounted() throws ProblemException {
+        for (String name : List.of("hub", "rim", "spoke", "tyre")) {
+            read(name, TODAY, "c".repeat(LINES));
+            files.export(name + ".mp4", TODAY.atTime(18, 0).toInstant(ZoneOffset.UTC));
+        }
+        assertThat(agenda(TODAY.plusDays(1)).items())
+                .extracting(AgendaItem::text)
+                .hasSize(4)
+                .last()
+                .isEqualTo("And 1 more to export, to mend or to check; the board has all");
+    }
+
+    @Test
     void theTerminalHasTheSameWordsInEightyColumns() throws ProblemException {
         Agenda agenda = agenda(TODAY);
         List<String> lines = AgendaText.of(agenda);
