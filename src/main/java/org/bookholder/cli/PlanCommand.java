@@ -8,6 +8,7 @@ import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.course.PlanJson;
 import org.bookholder.app.course.ShownPlans;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Text;
@@ -58,7 +59,7 @@ final class PlanCommand implements Callable<Integer> {
         CourseStatus status = CourseStatus.read(folder.path(), new TargetPaces(here, presenter.name()), here);
         terminal.leftOut(status.unreadable());
         CoursePlan plan = new CoursePlan(status, here.zone());
-        Optional<PlanChange> moved = new ShownPlans(here, folder.path()).show(plan);
+        Optional<PlanChange> moved = moved(plan);
         if (json) {
             terminal.out().println(PlanJson.of(plan, Optional.empty(), moved).toPrettyString());
         } else {
@@ -71,5 +72,14 @@ final class PlanCommand implements Callable<Integer> {
                     .println("Calendar: " + calendar + " (" + Text.count(sessions, "session") + ")");
         }
         return 0;
+    }
+
+    /** What has moved since the pages or this command showed the plan. What programs ask for is not shown to anybody. */
+    private Optional<PlanChange> moved(CoursePlan plan) {
+        if (!presenter.name().equals(DayService.SOLE_PRESENTER)) {
+            return Optional.empty();
+        }
+        ShownPlans shown = new ShownPlans(here, folder.path());
+        return json ? shown.moved(plan) : shown.show(plan);
     }
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,8 @@ import org.bookholder.files.PrivateFiles;
 
 /**
  * What the plan of a course said when it was last shown at this machine, so that people are told what has moved since: a day taken out of
- * course.yaml by hand, or hours that were changed there. What moved on a day is told until that day is over. What can't be read or written counts as
+ * course.yaml by hand, or hours that were changed there. What moved is told again
+ * until the day is over or something else moves. What can't be read or written counts as
  * never shown: a plan is shown all the same.
  */
 public final class ShownPlans {
@@ -51,6 +53,22 @@ public final class ShownPlans {
             return LocalDate.parse(on);
         }
 
+        /** The same with what differs between two other plans. */
+        Shown with(PlanDays was, PlanDays is) {
+            Map<String, Optional<LocalDate>> lessons = new LinkedHashMap<>(plan().lessons());
+            is.lessons().forEach((name, day) -> {
+                if (!day.equals(was.lessons().get(name))) {
+                    lessons.put(name, day);
+                }
+            });
+            List<LocalDate> days = new ArrayList<>(plan().given());
+            days.removeIf(day -> was.given().contains(day) && !is.given().contains(day));
+            is.given().stream()
+                    .filter(day -> !was.given().contains(day) && !days.contains(day))
+                    .forEach(days::add);
+            return of(day(), new PlanDays(days.stream().sorted().toList(), lessons));
+        }
+
         PlanDays plan() {
             Map<String, Optional<LocalDate>> known = new LinkedHashMap<>();
             lessons.forEach((name, day) ->
@@ -62,34 +80,40 @@ public final class ShownPlans {
     /**
      * Two plans.
      *
-     * @param before the last one of an earlier day, or the first of all; what has moved since then is told
+     * @param before the one that was shown before the last change; what has moved since then is told
      * @param now the one that was shown last
      */
     private record Kept(Shown before, Shown now) {}
 
-    /** What has moved since the plan was last shown; empty if nothing has, or it never was. Keeps nothing. */
+    /** What has moved since the plan was last shown otherwise; empty if nothing has, or it never was. Keeps nothing. */
     public Optional<PlanChange> moved(CoursePlan plan) {
-        return read().flatMap(kept -> moved(plan, base(kept)));
+        return read().flatMap(kept -> moved(plan, before(kept, plan)));
     }
 
-    /** Tells what has moved since the plan was last shown, and keeps what it says now. */
+    /** The same, and keeps what it says now. */
     public Optional<PlanChange> show(CoursePlan plan) {
         Optional<Kept> kept = read();
         Shown now = Shown.of(here.today(), plan.days());
-        Shown before = kept.map(this::base).orElse(now);
+        Shown before = kept.map(known -> before(known, plan)).orElse(now);
         write(new Kept(before, now));
         return kept.flatMap(known -> moved(plan, before));
     }
 
-    /** Keeps what a plan says whose change is told at once. */
-    public void told(CoursePlan plan) {
+    /** Keeps what a plan says after a change that is told at once; what had moved by hand before it, and was not shown, still is. */
+    public void told(CoursePlan was, CoursePlan plan) {
         Shown now = Shown.of(here.today(), plan.days());
-        write(new Kept(now, now));
+        Shown before = read().map(Kept::now)
+                .filter(shown -> moved(was, shown).isPresent())
+                .map(shown -> shown.with(was.days(), plan.days()))
+                .orElse(now);
+        write(new Kept(before, before.equals(now) ? now : before));
     }
 
-    /** The plan against which changes of today are told. */
-    private Shown base(Kept kept) {
-        return kept.now().day().equals(here.today()) ? kept.before() : kept.now();
+    /** The plan against which a change is told: the last one shown, or the one before a change that was told today. */
+    private Shown before(Kept kept, CoursePlan plan) {
+        boolean again =
+                kept.now().day().equals(here.today()) && moved(plan, kept.now()).isEmpty();
+        return again ? kept.before() : kept.now();
     }
 
     private Optional<PlanChange> moved(CoursePlan plan, Shown before) {

@@ -87,7 +87,7 @@ final class PlanRoom {
         boolean changed = !after.equals(before) && was.isPresent();
         Optional<CoursePlan> now = plan();
         if (changed) {
-            now.ifPresent(new ShownPlans(here, file.folder())::told);
+            now.ifPresent(plan -> new ShownPlans(here, file.folder()).told(was.get(), plan));
         }
         ObjectNode shown = shown(file);
         if (changed) {

@@ -168,7 +168,8 @@ final class RestOfToday {
                     Kind.FILM,
                     "",
                     "Nothing to edit yet: editing begins on " + from.get(),
-                    List.of("that day is set for the course; " + Text.count(ready.size(), "recorded lesson")
+                    List.of("that day is set for the course; "
+                            + some(ready.stream().map(AgendaBasis::quoted).toList())
                             + (ready.size() == 1 ? " waits" : " wait"))));
         }
         Editing editing = board.course().editing();

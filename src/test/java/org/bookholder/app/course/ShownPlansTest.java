@@ -89,9 +89,9 @@ final class ShownPlansTest {
                                 + " moved:");
         days("2027-03-05, 2027-03-09, 2027-03-20");
         assertThat(shown(TODAY))
-                .containsExactly(
-                        "Since the plan was last shown, on 2027-03-01: 2027-03-20 became a recording day; that moved no"
-                                + " lesson.");
+                .startsWith(
+                        "Since the plan was last shown, on 2027-03-01: 2027-03-03 is no recording day any more, and 2027-03-20"
+                                + " became a recording day. So these lessons moved:");
     }
 
     @Test
@@ -103,7 +103,8 @@ final class ShownPlansTest {
         days("2027-03-03, 2027-03-05, 2027-03-09, 2027-03-20");
         assertThat(shown(ill))
                 .as("a day that moved nothing")
-                .containsExactly("Since the plan was last shown, on 2027-03-01: 2027-03-20 became a recording day.");
+                .containsExactly(
+                        "Since the plan was last shown, on 2027-03-04: 2027-03-20 became a recording day; that moved no lesson.");
     }
 
     @Test
@@ -111,8 +112,36 @@ final class ShownPlansTest {
         shown(TODAY);
         days("2027-03-05, 2027-03-09");
         Environment here = on(TODAY);
-        new ShownPlans(here, course).told(plan(here));
+        days(THREE);
+        CoursePlan was = plan(here);
+        days("2027-03-05, 2027-03-09");
+        new ShownPlans(here, course).told(was, plan(here));
         assertThat(shown(TODAY)).isEmpty();
+    }
+
+    @Test
+    void aClickDoesNotHideWhatMovedByHandBeforeIt() throws Exception {
+        shown(TODAY);
+        Environment here = on(TODAY);
+        days("2027-03-05, 2027-03-09");
+        CoursePlan byHand = plan(here);
+        days("2027-03-05, 2027-03-09, 2027-03-20");
+        new ShownPlans(here, course).told(byHand, plan(here));
+        assertThat(shown(TODAY))
+                .startsWith(
+                        "Since the plan was last shown, on 2027-03-01: 2027-03-03 is no recording day any more. So these lessons moved:");
+    }
+
+    @Test
+    void eachChangeIsToldAgainstThePlanBeforeIt() throws Exception {
+        shown(TODAY);
+        days("2027-03-05, 2027-03-09");
+        assertThat(shown(TODAY)).contains("hub: 2027-03-05 instead of 2027-03-03");
+        days("2027-03-09, 2027-03-11");
+        assertThat(shown(TODAY))
+                .contains("hub: 2027-03-09 instead of 2027-03-05")
+                .anyMatch(line -> line.contains("2027-03-05 is no recording day any more"))
+                .noneMatch(line -> line.contains("2027-03-03"));
     }
 
     @Test
