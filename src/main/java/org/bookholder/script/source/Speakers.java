@@ -55,9 +55,9 @@ final class Speakers {
     private static final Pattern VOWEL = Pattern.compile("[aeiouy\\P{ASCII}]");
     private static final Pattern SENTENCE = Pattern.compile("(?s)[\"'(]?\\p{Lu}.*[.!?\u2026][\"')]{0,2}");
 
-    /** What is said to somebody, and not about a thing. */
-    private static final Pattern ADDRESS = Pattern.compile(
-            "(?i)\\?$|^(?:hello|hi|hey|thanks|thank you|welcome|yes|no|okay|sure|good (?:morning|afternoon|evening))\\b|\\b(?:I|I'm|I've|me|my|us)\\b");
+    /** What is said to somebody who is there. */
+    private static final Pattern GREETING = Pattern.compile(
+            "(?i)(?:hello|hi|hey|thanks|thank you|welcome|goodbye|good (?:morning|afternoon|evening))\\b.*");
 
     private static final Pattern STRESS = Pattern.compile("[*_]{1,3}");
     private static final Pattern BEFORE = Pattern.compile("^[\\s>#•-]{1,9}|^\\d{1,2}[.)]\\s");
@@ -114,10 +114,7 @@ final class Speakers {
                 }
             }
         });
-        boolean dialogue = speakers.shouted.stream()
-                        .anyMatch(name -> !isCommon(name)
-                                && (speakers.stands(name, 2)
-                                        || PART.matcher(name).matches()))
+        boolean dialogue = speakers.shouted.stream().anyMatch(name -> !isCommon(name) && speakers.stands(name, 2))
                 || speakers.talk(body);
         speakers.counts
                 .keySet()
@@ -130,10 +127,11 @@ final class Speakers {
         return speakers;
     }
 
-    /** Whether two or more names in capitals stand before whole sentences, one of which speaks to somebody. */
+    /** Whether two or more names in capitals stand before whole sentences, and one greets, or one asks and another answers. */
     private boolean talk(String body) {
         Set<String> names = new HashSet<>();
         boolean toSomebody = false;
+        String asking = "";
         for (String row : body.lines().toList()) {
             Matcher label = LABEL.matcher(STRESS.matcher(Typography.plain(row)).replaceAll(""));
             String name = label.lookingAt() ? key(label.group("name")) : "";
@@ -147,8 +145,10 @@ final class Speakers {
             if (!SENTENCE.matcher(said).matches()) {
                 return false;
             }
+            boolean asks = said.endsWith("?");
+            toSomebody |= GREETING.matcher(said).matches() || (!asks && !asking.isEmpty() && !asking.equals(name));
+            asking = asks ? name : "";
             names.add(name);
-            toSomebody |= ADDRESS.matcher(said).find();
         }
         return names.size() > 1 && toSomebody;
     }

@@ -104,11 +104,13 @@ final class SquareBrackets {
                     + "|within|towards?|until|since|via|is|are|was|were|to|told|asked|gave|called) $");
 
     /** Up to four words that may name somebody or something; a remark tells what to do, or how. */
-    private static final Pattern NOUN =
-            Pattern.compile("(?!.*(?:ing|ly|s up|s down|s in|s out)$)[\\p{L}'-]{2,20}(?: [\\p{L}'-]{2,20}){0,3}");
+    private static final Pattern NOUN = Pattern.compile(
+            "(?i)(?!.*(?:ing|ly|s up|s down|s in|s out)$)(?!(?:cut|show|play|fade|zoom|cue|hold|pan|roll|point|look|smile|laugh|nod|wave"
+                    + "|pause|lift|turn|both|all|insert|add)\\b(?! \\S+s$))[\\p{L}'-]{2,20}(?: [\\p{L}'-]{2,20}){0,3}");
 
-    private static final Pattern ARTICLE =
-            Pattern.compile("(?i)(?:the|an?|this|that|these|those|his|her|my|your|our|their|its|both|all|each) .*");
+    private static final Pattern ARTICLE = Pattern.compile(
+            "(?i)(?:the|an?|this|that|these|those|his|her|my|your|our|their|its|each) .*|(?:both|all) (?:the )?\\S+s");
+
     /** "The logo appears". */
     private static final Pattern ACTING = Pattern.compile("\\S+ (?:\\S+ ){1,2}\\S+s");
 

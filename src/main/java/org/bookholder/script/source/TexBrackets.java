@@ -9,13 +9,15 @@ import org.bookholder.script.normalize.Latex;
  * knows them. CommonMark writes plain brackets in the same way; so what could be one stays.
  */
 final class TexBrackets {
-    private static final Pattern FORMULA =
-            Pattern.compile("(?<!\\\\)\\\\\\((.{1,300}?)\\\\\\)|(?<!\\\\)\\\\\\[((?s:.{1,300}?))\\\\\\]");
+    private static final Pattern FORMULA = Pattern.compile(
+            "(?<![\\\\\\p{L}\\p{N}])\\\\\\((.{1,300}?)\\\\\\)|(?<![\\\\\\p{L}\\p{N}])\\\\\\[((?s:.{1,300}?))\\\\\\]");
 
     /** What only a formula holds. */
-    private static final Pattern SURE = Pattern.compile("(?<!\\\\)[\\^]|\\\\[A-Za-z]{2,}|_[{\\w]");
+    private static final Pattern SURE =
+            Pattern.compile("(?<!\\\\)[\\^]|\\\\[A-Za-z]{2,}|_\\{|(?<![\\p{L}\\p{N}_])\\p{L}_\\w(?!\\w)");
 
-    private static final Pattern SIGN = Pattern.compile("[-+=<>*/]|\\p{L}");
+    /** What a formula within a sentence holds: a sign, or one letter alone. */
+    private static final Pattern SIGN = Pattern.compile("[+=<>*/]|[\\p{N}\\s]-|^\\s*\\p{L}\\s*$");
 
     private TexBrackets() {}
 
@@ -38,7 +40,7 @@ final class TexBrackets {
 
     private static String apart(String inside, String written) {
         String formula = "$$" + inside.replaceAll("\\s+", " ").strip() + "$$";
-        boolean spaced = inside.matches("(?s)\\s.*[-+=<>].*\\s");
+        boolean spaced = inside.matches("(?s)\\s.*[+=<>].*\\s");
         boolean sure = SURE.matcher(inside).find() || spaced;
         return sure && Latex.end(formula, 0) == formula.length() ? formula + inside.replaceAll("[^\\n]", "") : written;
     }

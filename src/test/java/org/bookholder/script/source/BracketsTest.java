@@ -77,6 +77,10 @@ class BracketsTest {
                 "[Smiling] and here we go. | false",
                 "Turn it [the wheel] slowly. | false",
                 "We wait [hold the shot] for it. | false",
+                "It is [both smile] very good. | false",
+                "So [cut here] is the end. | false",
+                "And [show logo] said hello. | false",
+                "It was for [both teams] to say. | true",
             })
     void aNounThatTheSentenceNeedsIsRead(String text, boolean read) throws ProblemException {
         assertThat(ScriptReader.explain(text, "l", Format.PLAIN_TEXT).brackets())

@@ -152,6 +152,11 @@ class FormulaTest {
                 "It is \\(see below\\) fine.",
                 "\\(a\\) the first",
                 "Press \\[Enter\\] now.",
+                "Tell \\(him\\) now.",
+                "Take it \\(e.g. one\\) and go.",
+                "The value a\\[i_1\\] is it.",
+                "So \\[ a - b \\] stays.",
+                "The name \\(my_file\\) is long.",
                 "\\[x = 1\\] is one."
             })
     void plainBracketsAreNoFormulae(String text) {

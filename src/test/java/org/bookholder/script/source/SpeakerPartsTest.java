@@ -87,6 +87,9 @@ final class SpeakerPartsTest {
     @ValueSource(
             strings = {
                 "USB: A plug for your computer.\n\nRAID: Several disks together.\n",
+                "COST: I paid ten pounds.\n\nTIME: It took an hour.\n",
+                "POWER: I press this and wait.\n\nMENU: Open this.\n",
+                "COST: How much is it?\n\nTIME: How long does it take?\n",
                 "ISO: how bright it is\n\nAPERTURE: I open it.\n",
                 "NOTE: I mean it.\n\nTIP: Is it dry?\n"
             })
