@@ -221,7 +221,14 @@ final class RecordingToday {
                     + Text.hours(shortest.get()) + ".");
         } else if (reading.compareTo(shortest.get()) < 0) {
             why.add("More would be over " + Text.hours(basis.terms().reading())
-                    + " of reading in a session, the limit for your" + " voice.");
+                    + " of reading in a session, the limit for your voice.");
+        } else if (basis.plan().left().isEmpty()) {
+            later.stream()
+                    .flatMap(other -> other.date().stream())
+                    .max(Comparator.naturalOrder())
+                    .ifPresent(last -> why.add(Text.hours(room) + (room.toMinutes() == 1 ? " is" : " are")
+                            + " left; by the plan another lesson today would" + " not make the last recording day, "
+                            + last + ", any earlier."));
         }
     }
 

@@ -256,6 +256,15 @@ final class AgendaTest {
     }
 
     @Test
+    void roomThatIsLeftIsExplained() throws ProblemException {
+        course("recording: {set-up: 5, hours: 1, days: [2027-03-09, {day: 2027-03-11, lessons: [tyre.md]}]}\n");
+        assertThat(agenda(TODAY).why())
+                .anyMatch(
+                        why -> why.endsWith(
+                                " left; by the plan another lesson today would not make the last recording day, 2027-03-11, any earlier."));
+    }
+
+    @Test
     void moreThanThreeFilmsAreCounted() throws ProblemException {
         for (String name : List.of("hub", "rim", "spoke", "tyre")) {
             read(name, TODAY, "c".repeat(LINES));
