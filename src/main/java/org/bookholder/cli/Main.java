@@ -99,8 +99,10 @@ public final class Main implements Callable<Integer> {
     /** Runs the program; returns its exit status. */
     static int run(Environment machine, Terminal terminal, String... args) {
         CommandLine line = commands(machine.warning(new Warnings(terminal::warn)), terminal);
-        if (args.length == 1 && line.getSubcommands().containsKey(args[0])) {
-            String folder = folder(args[0], Path.of(""));
+        List<String> named =
+                Stream.of(args).filter(arg -> !arg.equals("--no-browser")).toList();
+        if (named.size() == 1 && line.getSubcommands().containsKey(named.get(0))) {
+            String folder = folder(named.get(0), Path.of(""));
             if (!folder.isEmpty()) {
                 terminal.warn("this runs the command" + folder);
             }
