@@ -82,8 +82,7 @@ final class PdfPage {
     /**
      * The lines and tables of a page from top to bottom; empty if no table is found.
      *
-     * @param sure whether text goes on beside other text so often that there must be a table; else only words that are stored row by row
-     *     make one, and not those of a newspaper's columns
+     * @param sure whether text goes on beside other text so often that two rows are enough for a table; the columns of a newspaper are none
      */
     static List<Piece> pieces(List<Word> words, boolean sure) {
         PdfPage page = new PdfPage(words, sure);
@@ -184,10 +183,19 @@ final class PdfPage {
 
     private List<Piece> pieces() {
         List<Piece> pieces = new ArrayList<>();
+        boolean found = false;
+        int fewest = sure ? 2 : 3;
         for (int i = 0; i < lines.size(); ) {
             int end = tableEnd(i);
             if (end > i + 1) {
-                pieces.add(new Piece("", size(lines.get(i)), true, table(lines.subList(i, end))));
+                List<List<Word>> region = lines.subList(i, end);
+                List<List<String>> table = table(region);
+                int crossings = crossings(region);
+                if (isNewspaper(table, crossings) || isTorn(region)) {
+                    return List.of();
+                }
+                found |= table.size() >= fewest && crossings >= fewest;
+                pieces.add(new Piece("", size(lines.get(i)), true, table));
                 i = end;
             } else {
                 List<Word> line = lines.get(i);
@@ -196,8 +204,6 @@ final class PdfPage {
                 i++;
             }
         }
-        int fewest = sure ? 2 : returns() ? 3 : Integer.MAX_VALUE;
-        boolean found = pieces.stream().anyMatch(piece -> piece.table.size() >= fewest);
         return found ? pieces : List.of();
     }
 
@@ -244,19 +250,38 @@ final class PdfPage {
         return line.stream().mapToDouble(Word::size).max().orElse(0);
     }
 
-    /** Whether the words as they are stored go back to the first column below a cell of another one. */
-    private boolean returns() {
-        List<Word> inOrder = lines.stream()
-                .filter(this::fits)
+    /** How often the words as they are stored go on from the first column at its right: in each row of a table, once in a newspaper's section. */
+    private int crossings(List<List<Word>> region) {
+        List<Word> inOrder = inOrder(region);
+        int crossings = 0;
+        for (int i = 1; i < inOrder.size(); i++) {
+            Word before = inOrder.get(i - 1);
+            Word word = inOrder.get(i);
+            crossings += column(before) == 0 && column(word) > 0 && word.down <= before.down + EDGE ? 1 : 0;
+        }
+        return crossings;
+    }
+
+    /** Whether the first column holds several paragraphs before the words go on at its right. */
+    private static boolean isNewspaper(List<List<String>> table, int crossings) {
+        long first = table.get(0).stream().filter(cell -> !cell.isEmpty()).count();
+        long paragraphs = table.stream()
+                .filter(row -> row.size() > 1 && !row.get(0).isEmpty())
+                .count();
+        return first < 2 || crossings * 2L < paragraphs;
+    }
+
+    /** Whether other words are stored between those of a region, as where it cuts a newspaper's columns. */
+    private static boolean isTorn(List<List<Word>> region) {
+        List<Word> inOrder = inOrder(region);
+        return inOrder.get(inOrder.size() - 1).order - inOrder.get(0).order >= inOrder.size();
+    }
+
+    private static List<Word> inOrder(List<List<Word>> region) {
+        return region.stream()
                 .flatMap(List::stream)
                 .sorted(Comparator.comparingInt(Word::order))
                 .toList();
-        int higher = 0;
-        for (int i = 1; i < inOrder.size(); i++) {
-            boolean right = column(inOrder.get(i)) > column(inOrder.get(i - 1));
-            higher += right && inOrder.get(i).down <= inOrder.get(i - 1).down + EDGE ? 1 : 0;
-        }
-        return higher > 1;
     }
 
     private static String text(List<Word> line) {
@@ -297,10 +322,7 @@ final class PdfPage {
     }
 
     private List<List<String>> rows(List<List<Word>> region) {
-        List<Word> inOrder = region.stream()
-                .flatMap(List::stream)
-                .sorted(Comparator.comparingInt(Word::order))
-                .toList();
+        List<Word> inOrder = inOrder(region);
         boolean cells = false;
         double leading = Double.MAX_VALUE;
         for (int i = 1; i < inOrder.size(); i++) {

@@ -6,7 +6,10 @@ import java.util.Map;
 import java.util.Set;
 import org.bookholder.script.model.LeftOut;
 
-/** Puts the tables of a PDF into its text: the columns that are read as paragraphs, the others as directions. */
+/**
+ * Puts the tables of a PDF into its text: the columns that are read as paragraphs, the others as directions. Where all columns are read,
+ * each row is a paragraph.
+ */
 final class PdfTable {
     private final Map<Integer, Set<Integer>> chosen;
     private final List<LeftOut> leftOut;
@@ -42,13 +45,20 @@ final class PdfTable {
         int number = tables.size() + 1;
         SpokenColumns columns = chosen.containsKey(number)
                 ? SpokenColumns.chosen(chosen.getOrDefault(number, Set.of()), rows)
-                : SpokenColumns.of(number, rows, 0);
+                : SpokenColumns.guessed(number, rows);
         leftOut.addAll(columns.notes());
+        // as in a list whose items have names before them
+        boolean prose =
+                !columns.headed() && columns.spoken().size() == rows.get(0).size();
         for (int i = 0; i < rows.size(); i++) {
             // they stand again on each page
             if (columns.headed() && rows.get(i).equals(rows.get(0))) {
                 String headings = ScriptBuilder.brief(String.join(" | ", rows.get(i)));
                 leftOut.add(new LeftOut(0, headings, "the headings of a table"));
+            } else if (prose) {
+                StringBuilder paragraph = new StringBuilder();
+                rows.get(i).stream().filter(cell -> !cell.isBlank()).forEach(cell -> PdfDocument.join(paragraph, cell));
+                paragraph.toString().lines().forEach(line -> write(line, true, text));
             } else {
                 write(rows.get(i), columns.spoken(), text);
             }

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.bookholder.script.model.LeftOut;
 
 /**
@@ -37,6 +39,11 @@ record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
     /** On average in a cell of a column that is read without a heading that says so. */
     private static final int SENTENCE_WORDS = 4;
 
+    /** On average in a cell of a column of cues, which names of items seldom have. */
+    private static final int CUE_WORDS = 3;
+
+    private static final Pattern SENTENCE = Pattern.compile("(?s).*[.!?,;\u2026]");
+
     /** Copies what it is given. */
     SpokenColumns {
         spoken = Set.copyOf(spoken);
@@ -68,6 +75,58 @@ record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
                 "column " + (longest + 1) + " is read, because it holds the most words and no heading says what is "
                         + "read; the rest is shown as directions";
         return new SpokenColumns(Set.of(longest), headed, List.of(note(what, why, sourceLine)));
+    }
+
+    /**
+     * Chooses for a table that may be none, as a list whose items have names before them: all columns are read unless headings say which,
+     * or cues in capitals stand in all the others.
+     *
+     * @param number the table's place in the file, from 1, for what is said of it
+     * @param rows the texts of its cells
+     */
+    static SpokenColumns guessed(int number, List<List<String>> rows) {
+        SpokenColumns columns = of(number, rows, 0);
+        int width = rows.get(0).size();
+        List<Integer> others = IntStream.range(0, width)
+                .filter(column -> !columns.spoken.contains(column))
+                .boxed()
+                .toList();
+        boolean named = !named(rows).isEmpty();
+        boolean sure = named
+                ? isHeadingRow(rows, columns.spoken)
+                : others.size() < width && others.stream().allMatch(column -> holdsCues(rows, column));
+        if (sure) {
+            return columns;
+        }
+        String what = "table " + number + ": " + String.join(" | ", rows.get(0));
+        String why = "all of it is read, because no heading says what is read";
+        return new SpokenColumns(
+                IntStream.range(0, width).boxed().collect(Collectors.toSet()), false, List.of(note(what, why, 0)));
+    }
+
+    /** Whether the first row holds no part of a sentence, and no name that stands before other rows, too. */
+    private static boolean isHeadingRow(List<List<String>> rows, Set<Integer> named) {
+        List<String> first = rows.get(0);
+        long lower = first.stream()
+                .filter(cell -> !cell.isEmpty() && Character.isLowerCase(cell.charAt(0)))
+                .count();
+        return looksLikeHeadings(rows)
+                && (lower == 0 || lower == first.size())
+                && first.stream().noneMatch(cell -> SENTENCE.matcher(cell).matches())
+                && rows.stream()
+                        .filter(row -> row.size() == first.size() && !row.equals(first))
+                        .noneMatch(row -> named.stream()
+                                .anyMatch(column -> row.get(column).equals(first.get(column))));
+    }
+
+    /** Whether a column holds cues in capitals, and not names. */
+    private static boolean holdsCues(List<List<String>> rows, int column) {
+        List<String> cells = rows.stream()
+                .filter(row -> column < row.size() && !row.get(column).isBlank())
+                .map(row -> row.get(column))
+                .toList();
+        return cells.stream().noneMatch(cell -> cell.chars().anyMatch(Character::isLowerCase))
+                && cells.stream().mapToInt(SpokenColumns::words).average().orElse(0) >= CUE_WORDS;
     }
 
     /** The columns that somebody chose. */
