@@ -119,7 +119,10 @@ final class AbbreviationRule implements NormalizationRule {
         SpokenForms forms = SpokenForms.of(said);
         boolean small = Character.isLowerCase(m.group(1).charAt(0));
         if (dot && m.group(1).length() > 1 && m.group(1).equals(m.group(1).toUpperCase(Locale.ROOT))) {
-            return forms.or(LetterForms.of(m.group(1))).or(Formulae.named(m.group(1)));
+            SpokenForms letters = LetterForms.of(m.group(1));
+            // "HR." at the end of a sentence is no hour
+            forms = Initials.of(m.group(1)).isEmpty() ? forms.or(letters) : letters.or(forms);
+            return forms.or(Formulae.named(m.group(1)));
         }
         return !Abbreviations.WORDS.contains(key)
                 ? forms

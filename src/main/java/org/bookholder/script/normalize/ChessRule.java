@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class ChessRule implements NormalizationRule {
     private static final Pattern MOVE = Pattern.compile(
-            "(?:([KQRBN])([a-h]?[1-8]?)|([a-h])(?=x))?(x)?([a-h][1-8])(?:=?([QRBN])(?![\\w]))?([+#]?)[!?]{0,2}" + END);
+            "(?:([KQRBN])([a-h]?[1-8]?)|([a-h])(?=x))?(x|(?<=[KQRBN][a-h][1-8])[-\u2013])?([a-h][1-8])(?:=?([QRBN])(?![\\w]))?([+#]?)[!?]{0,2}"
+                    + END);
 
     /** A square by itself is said as its letter and number, whatever stands there. */
     private static final Pattern SQUARE = Pattern.compile("[a-h][1-8][!?.,;:)]*");
@@ -52,10 +53,12 @@ final class ChessRule implements NormalizationRule {
         SpokenForms piece = m.group(1) == null
                 ? m.group(3) == null ? SpokenForms.SILENT : SpokenForms.of(m.group(3), m.group(3) + " pawn")
                 : SpokenForms.of(PIECES.getOrDefault(m.group(1), "")).then(square(m.group(2)));
-        boolean takes = m.group(4) != null;
+        boolean takes = "x".equals(m.group(4));
         SpokenForms between = takes
                 ? SpokenForms.of("takes", "takes on", "captures", "captures on")
-                : m.group(1) == null ? SpokenForms.SILENT : SpokenForms.of("", "to");
+                : m.group(1) == null
+                        ? SpokenForms.SILENT
+                        : m.group(4) == null ? SpokenForms.of("", "to") : SpokenForms.of("to", "");
         SpokenForms forms = piece.then(between).then(square(m.group(5)));
         if (m.group(6) != null) {
             String promoted = PIECES.getOrDefault(m.group(6), "");
@@ -84,16 +87,18 @@ final class ChessRule implements NormalizationRule {
         };
     }
 
-    /** Read as it stands, "n f three"; a sign that means something is said. */
+    /** Read as it stands, "n f three", "e x a one"; a sign that means something is said. */
     private SpokenForms letters(Matcher m) {
-        if (m.group(1) == null
-                || m.group(4) != null
-                || m.group(6) != null
-                || !m.group(7).isEmpty()) {
+        String who = m.group(1) == null ? m.group(3) : m.group(1);
+        if (who == null || m.group(6) != null || !m.group(7).isEmpty()) {
             return SpokenForms.NONE;
         }
-        return SpokenForms.of(Typography.lower(m.group(1)))
-                .then(square(m.group(2)))
+        SpokenForms between = m.group(4) == null
+                ? SpokenForms.SILENT
+                : m.group(4).equals("x") ? SpokenForms.of("x") : SpokenForms.of("", "to", "dash");
+        return SpokenForms.of(Typography.lower(who))
+                .then(m.group(2) == null ? SpokenForms.SILENT : square(m.group(2)))
+                .then(between)
                 .then(square(m.group(5)));
     }
 }

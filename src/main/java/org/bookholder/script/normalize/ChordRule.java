@@ -11,6 +11,14 @@ final class ChordRule implements NormalizationRule {
     private static final String STEP = "(?:VII|VI|IV|V|III|II|I|vii|vi|iv|v|iii|ii|i)(?:[°o]?7?)";
     private static final Pattern STEPS =
             Pattern.compile("(?=\\S*[IiVv]{2}|[IV][-\u2013][IV])(" + STEP + "(?:[-\u2013]" + STEP + "){1,7})" + END);
+    private static final Pattern RANGE = Pattern.compile("[IV]{1,3}[-\u2013][IV]{1,3}");
+    private static final Pattern MUSIC = Pattern.compile(
+            "(?i)\\b(?:chords?|progressions?|scales?|keys?|major|minor|cadences?|harmony|harmonies|tonic|dominant|triads?"
+                    + "|turnarounds?|blues|jazz|songs?|music|vamps?|play(?:s|ed|ing)?|resolves?)\\b");
+
+    /** Behind current and voltage, as the two letters. */
+    private static final Pattern CURVE = Pattern.compile("\\s(?:curve|characteristic|plot|graph)");
+
     private static final Pattern CHORD =
             Pattern.compile("([A-G])([#\u266f]|b(?![a-z])|\u266d)?(maj|min|m|dim|aug|sus|add|M(?=7))?(\\d{1,2})?"
                     + "((?:sus|add|maj|[b#])\\d{1,2}){0,2}(?:/([A-G][#b\u266f\u266d]?))?" + END);
@@ -41,7 +49,7 @@ final class ChordRule implements NormalizationRule {
     public @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher steps = NormalizationRule.match(STEPS, text, from, to);
         if (steps != null) {
-            return new SpokenSpan(steps.end(), steps(steps.group(1)));
+            return new SpokenSpan(steps.end(), steps(steps.group(1), text, steps.end()));
         }
         Matcher chord = NormalizationRule.match(CHORD, text, from, to);
         return chord == null || isLetterAndNumber(chord) ? null : new SpokenSpan(chord.end(), chord(chord));
@@ -54,7 +62,8 @@ final class ChordRule implements NormalizationRule {
         return plain && (bass == null || bass.length() == 1);
     }
 
-    private SpokenForms steps(String written) {
+    /** Chords one after the other; two capital numerals are a range unless music is near. */
+    private SpokenForms steps(String written, String text, int end) {
         SpokenForms none = SpokenForms.SILENT;
         SpokenForms to = SpokenForms.NONE;
         SpokenForms letters = SpokenForms.SILENT;
@@ -68,7 +77,12 @@ final class ChordRule implements NormalizationRule {
             none = none.then(said);
             letters = letters.then(LetterForms.spell(m.group(1)));
         }
-        return none.or(to).or(letters);
+        if (!RANGE.matcher(written).matches() || MUSIC.matcher(text).find()) {
+            return none.or(to).or(letters);
+        }
+        return NormalizationRule.match(CURVE, text, end, text.length()) != null
+                ? letters.or(to).or(none)
+                : to.or(none).or(letters);
     }
 
     private SpokenForms chord(Matcher m) {

@@ -84,8 +84,8 @@ final class Currencies {
             "USD|GBP|EUR|JPY|INR|CHF|AUD|CAD|NZD|CNY|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|UAH|ILS|AED|SAR|ZAR|KES|NGN|EGP"
                     + "|BRL|MXN|ARS|CLP|COP|KRW|SGD|HKD|TWD|THB|IDR|MYR|PHP|VND|PKR|BDT|BTC";
 
-    /** Part of a pattern: a sign with its country as two groups, or a code as a third one. */
-    static final String SIGN = "(?:(US|AU?|CAN?|C|NZ|HK|S|MX)?([$£€¥₹₩₽₺₱₪₫₿])|(R\\$|" + CODES + "))";
+    /** Part of a pattern: a sign with its country as two groups, or a code as a third one, perhaps with a sign before it ("$AUD"). */
+    static final String SIGN = "(?:(US|AU?|CAN?|C|NZ|HK|S|MX)?([$£€¥₹₩₽₺₱₪₫₿])|\\$?(R\\$|" + CODES + "))";
 
     /** Part of a pattern: the same behind a number, as one group. */
     static final String BEHIND = "([€£₽₺₪₫₿₩]|" + CODES + ")";

@@ -57,13 +57,14 @@ final class EnglishNormalizer implements TextNormalizer {
         this.dates = new DateRule(numbers, dayFirst);
         QuantityRule quantities = new QuantityRule(numbers, fractions);
         TimesRule times = new TimesRule(numbers);
+        CompositeRule composites = new CompositeRule(numbers, fractions);
         this.numeralRules = List.of(
                 number::first,
                 new SignRule(numbers, List.of(money, times, quantities, scales, number)),
                 dates,
                 money,
-                new TimeRule(numbers),
-                new CompositeRule(numbers, fractions),
+                new TimeRule(numbers, quantities, composites),
+                composites,
                 new VersionRule(numbers),
                 new ShutterRule(numbers),
                 new Powers(),
@@ -71,6 +72,8 @@ final class EnglishNormalizer implements TextNormalizer {
                 times,
                 quantities,
                 number);
+        ChordRule chords = new ChordRule(numbers);
+        ChessRule chess = new ChessRule(numbers);
         ShortcutRule shortcuts = new ShortcutRule(numbers);
         this.formulae = new FormulaRule(new LatexWords(numbers, fractions));
         this.brackets = new BracketRule(numbers, shortcuts);
@@ -79,8 +82,9 @@ final class EnglishNormalizer implements TextNormalizer {
                 new NamedRangeRule(),
                 shortcuts,
                 new VersionRule(numbers),
-                new ChordRule(numbers),
-                new ChessRule(numbers),
+                new BishopOrFlatRule(chess, chords),
+                chords,
+                chess,
                 new RomanRule(numbers),
                 times,
                 new PathRule(chunks),

@@ -1,5 +1,6 @@
 package org.bookholder.script.normalize;
 
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -129,7 +130,21 @@ final class MoneyRule implements NormalizationRule {
                     .first(2)
                     .then(currency(amount).many().first(1)));
         }
-        return new SpokenSpan(unit.end(), forms.first(6).then("per", article).then(one.first(3)));
+        return new SpokenSpan(unit.end(), forms.first(6).then("per", article).then(singular(one, unit)));
+    }
+
+    /** The unit's names without those of several. */
+    private static SpokenForms singular(SpokenForms one, Matcher unit) {
+        List<String> several = Units.compound(unit, 1, false).first();
+        return new SpokenForms(one.all().stream()
+                .filter(form -> form.equals(one.first()) || (!form.equals(several) && !isPlural(form, one)))
+                .limit(3)
+                .toList());
+    }
+
+    private static boolean isPlural(List<String> form, SpokenForms names) {
+        String name = String.join(" ", form);
+        return names.all().stream().anyMatch(other -> name.equals(String.join(" ", other) + "s"));
     }
 
     private static boolean beforeNoun(String text, int end) {

@@ -12,6 +12,10 @@ final class NumberRule implements NormalizationRule {
                     + "|\\d{3}-\\d{4}(?!\\d)" + END + "|0\\d{2,4}(?:(?:[\\s-]\\d{2,4}){2,3}|[\\s-]\\d{5,8})(?!\\d)"
                     + END
                     + "|\\+\\d{1,3}(?:[\\s.-]\\(?\\d{1,5}\\)?){2,5}(?!\\d)" + END);
+    /** Two numbers of the emergency services: "911/112". */
+    private static final Pattern EMERGENCY =
+            Pattern.compile("(?=911|999|\\d{3}/(?:911|999))([19]\\d\\d)/([19]\\d\\d)" + END);
+
     private static final Pattern TWO_DIGITS = Pattern.compile("^\\W{1,2}([1-9]\\d)\\b");
     private static final Pattern ROUND_GROUP = Pattern.compile("\\b0?[1-9]00\\b");
     private static final Pattern ROUND = Pattern.compile("\\d{2}0-\\d{3}0");
@@ -50,12 +54,16 @@ final class NumberRule implements NormalizationRule {
         }
         m = NormalizationRule.match(NUMBERED_RANGE, text, from, to);
         if (m != null) {
+            boolean several = m.group().charAt(2) == 's';
+            String full = Ranges.inFull(m.group(1), m.group(2));
             return new SpokenSpan(
                     m.end(),
                     SpokenForms.of("numbers", "number")
                             .then(numbers.counted(m.group(1)).first(3))
                             .then("to", "through")
-                            .then(numbers.counted(m.group(2)).first(3)));
+                            .then(numbers.counted(m.group(2))
+                                    .first(3)
+                                    .or(several ? numbers.counted(full).first(3) : SpokenForms.NONE)));
         }
         m = NormalizationRule.match(NUMBERED, text, from, to);
         if (m != null) {
@@ -107,6 +115,12 @@ final class NumberRule implements NormalizationRule {
         Matcher m = NormalizationRule.match(PHONE, text, from, to);
         if (m != null && !ROUND.matcher(m.group()).matches()) {
             return new SpokenSpan(m.end(), phone(m.group()));
+        }
+        m = NormalizationRule.match(EMERGENCY, text, from, to);
+        if (m != null) {
+            return new SpokenSpan(
+                    m.end(),
+                    emergency(m.group(1)).then("", "or", "slash", "and").then(emergency(m.group(2))));
         }
         m = NormalizationRule.match(DECADES, text, from, to);
         if (m != null) {
@@ -251,6 +265,14 @@ final class NumberRule implements NormalizationRule {
             return forms.or(numbers.cardinal(n).preferred().then("seconds"));
         }
         return n % 100 < 20 ? forms : forms.or(decade(String.valueOf(n % 100)).preferred());
+    }
+
+    /** "911": digit by digit, "nine eleven" or in full; "999" as "triple nine", too. */
+    private SpokenForms emergency(String number) {
+        SpokenForms digits = numbers.digits(number).first(1);
+        return (number.matches("(\\d)\\1\\1") ? digits.or(numbers.doubled(number)) : digits)
+                .or(numbers.shortened(number))
+                .or(numbers.counted(number).preferred());
     }
 
     private SpokenForms phone(String written) {

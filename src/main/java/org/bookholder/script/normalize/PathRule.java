@@ -4,10 +4,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Paths of files and variables of a shell: "/etc/hosts", "~/bin", "$HOME/.ssh". What is said of them is from memory. */
+/** Paths of files, variables of a shell and signs of shares: "/etc/hosts", "~/bin", "$HOME/.ssh", "$ABCD". What is said of them is from memory. */
 final class PathRule implements NormalizationRule {
-    private static final Pattern PATH = Pattern.compile(
-            "(~|\\$[A-Z][A-Z_]{1,20})?((?:/[\\w.@+-]{1,40}){1,12}/?)" + END + "|(\\$[A-Z][A-Z_]{1,20})" + END);
+    private static final Pattern PATH = Pattern.compile("(~|\\$[A-Z][A-Z_]{1,20})?((?:/[\\w.@+-]{1,40}){1,12}/?)" + END
+            + "|(\\$(?:[A-Z]{1,20}_[A-Z_]{1,20}|HOME|PATH|USER|PWD|SHELL|TERM|EDITOR|PAGER|LANG|HOSTNAME|TMPDIR|DISPLAY))"
+            + END + "|\\$([A-Z]{2,6})" + END);
 
     /** Letters that are not read as one word together with those behind them: "f s tab". */
     private static final Pattern SPELLED_START =
@@ -29,6 +30,9 @@ final class PathRule implements NormalizationRule {
         Matcher m = NormalizationRule.match(PATH, text, from, to);
         if (m == null) {
             return null;
+        }
+        if (m.group(4) != null) {
+            return new SpokenSpan(m.end(), LetterForms.of(m.group(4)).or(start("$" + m.group(4))));
         }
         String start = m.group(3) == null ? m.group(1) : m.group(3);
         SpokenForms forms = start == null ? SpokenForms.SILENT : start(start);

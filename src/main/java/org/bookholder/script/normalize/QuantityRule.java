@@ -24,7 +24,7 @@ final class QuantityRule implements NormalizationRule {
     private static final Pattern RANGE = Pattern.compile("(" + NUMBER + ")" + TO + "(" + NUMBER + ")(?![-/\\d])");
     private static final Pattern BY = Pattern.compile("(" + NUMBER + ")\\s?[x\\u00d7]\\s?(" + NUMBER + ")(?![\\dx])");
     /** A larger number over a smaller one, as blood pressure has them. */
-    private static final Pattern OVER = Pattern.compile("(\\d{3})/(\\d{2,3})(?![\\d/.])");
+    private static final Pattern OVER = Pattern.compile("(\\d{3})/(\\d{2,3})(?![\\d/]|\\.\\d)");
 
     private static final Pattern DIFFERENCE =
             Pattern.compile("(" + NUMBER + ")\\s?([-\\u2212])\\s?(" + NUMBER + ")(?=(\\s?=)?)");
@@ -34,9 +34,6 @@ final class QuantityRule implements NormalizationRule {
     private static final Pattern UNIT = Pattern.compile("([\\s-]?)" + Units.COMPOUND + END);
     /** What is said where the first number of a range is behind this word: "between 20-25". */
     private static final Pattern BETWEEN = Pattern.compile("(?i)\\bbetween\\s(?:about\\s|the\\s)?$");
-
-    private static final Pattern LABEL = Pattern.compile(
-            "(?i)\\b(?:fig|figure|page|pp|p|table|section|sec|chapter|ch|part|row|step|line|lesson|exercise|unit)s?\\.?\\s$");
 
     /** "16+". */
     private static final Pattern OR_MORE = Pattern.compile("(" + NUMBER + ")\\+" + END);
@@ -99,7 +96,8 @@ final class QuantityRule implements NormalizationRule {
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
-        return at(text, from, to, MOST_UNITS);
+        SpokenSpan span = at(text, from, to, MOST_UNITS);
+        return span == null ? null : Units.withoutPints(span, text, from);
     }
 
     /** The same of an amount that may be given so many times more, in other units. */
@@ -180,12 +178,13 @@ final class QuantityRule implements NormalizationRule {
         boolean between = BETWEEN.matcher(text.substring(Math.max(0, m.start() - 20), m.start()))
                 .find();
         SpokenForms rare = ranges.rare(m.group(1), m.group(2));
+        SpokenForms labelled =
+                ranges.labelled(m.group(1), m.group(2), text.substring(Math.max(0, m.start() - 12), m.start()));
         return new Value(
                 m.end(),
                 between ? ranges.between(m.group(1), m.group(2)).or(range) : range,
-                LABEL.matcher(text.substring(Math.max(0, m.start() - 12), m.start()))
-                                .find()
-                        ? ranges.labelled(m.group(1), m.group(2)).or(rare)
+                !labelled.isEmpty()
+                        ? labelled.or(rare)
                         : between ? rare : rare.or(ranges.withBetween(m.group(1), m.group(2))),
                 false,
                 false);

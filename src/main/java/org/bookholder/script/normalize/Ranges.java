@@ -2,9 +2,16 @@ package org.bookholder.script.normalize;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Two numbers with a dash between them: ranges and scores. */
 final class Ranges {
+    private static final Pattern LABEL = Pattern.compile(
+            "(?i)\\b(?:fig|figure|page|pp|p|table|section|sec|chapter|ch|part|row|step|line|lesson|exercise|unit)s?\\.?\\s$");
+
+    /** Of those, the labels of several and of pages: behind one figure or table a dash divides parts of its number. */
+    private static final Pattern SEVERAL = Pattern.compile("(?i)(?:\\b(?:page|pp|p)\\.?|s\\.?)\\s$");
+
     private final NumberWords numbers;
 
     Ranges(NumberWords numbers) {
@@ -71,16 +78,27 @@ final class Ranges {
                 : forms;
     }
 
-    /** Behind a label: "figure two dash three", "rows three and four". */
-    SpokenForms labelled(String first, String last) {
-        String full = inFull(first, last);
-        if (!full.equals(last)) {
-            return labelled(first, full)
-                    .or(numbers.counted(first)
-                            .preferred()
-                            .then("to", "through", "")
-                            .then(numbers.counted(full).preferred()));
+    /**
+     * Behind a label: "figure two dash three", "rows three and four"; none if there is no label.
+     *
+     * @param before the text before the range
+     */
+    SpokenForms labelled(String first, String last, String before) {
+        if (!LABEL.matcher(before).find()) {
+            return SpokenForms.NONE;
         }
+        String full = SEVERAL.matcher(before).find() ? inFull(first, last) : last;
+        SpokenForms forms = dashed(first, last);
+        return full.equals(last)
+                ? forms
+                : forms.or(dashed(first, full))
+                        .or(numbers.counted(first)
+                                .preferred()
+                                .then("to", "through", "")
+                                .then(numbers.counted(full).preferred()));
+    }
+
+    private SpokenForms dashed(String first, String last) {
         boolean neighbours =
                 NumberWords.value(last).subtract(NumberWords.value(first)).compareTo(BigDecimal.ONE) == 0;
         SpokenForms between = neighbours ? SpokenForms.of("dash", "and") : SpokenForms.of("dash");
@@ -91,7 +109,7 @@ final class Ranges {
     }
 
     /** The second number with the figures that it shares with the first: "22-3" are the pages 22 to 23. */
-    private static String inFull(String first, String last) {
+    static String inFull(String first, String last) {
         boolean cut = first.matches("\\d{2,4}")
                 && last.matches("\\d{1,3}")
                 && last.length() < first.length()

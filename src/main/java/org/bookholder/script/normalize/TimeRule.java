@@ -23,13 +23,38 @@ final class TimeRule implements NormalizationRule {
 
     private static final Pattern THREE_PARTS = Pattern.compile("(\\d{1,3}):(\\d{1,3}):(\\d{1,3})" + END);
 
-    /** "1530 hrs", by the clock of 24 hours. */
-    private static final Pattern HOURS = Pattern.compile("([01]\\d|2[0-3])([0-5]\\d)\\s?(?:hrs?|hours|h)\\b\\.?");
+    /** Behind these a number with a colon is a time or a length, also where parts of a mixture are near. */
+    private static final Pattern WHEN = Pattern.compile("(?i)\\b(?:at|in|until|till)\\s$");
+
+    private static final String DAY_OF_24 = "([01]\\d|2[0-3])([0-5]\\d)";
+    private static final String HRS = "\\s?(?:hrs?|hours|h)\\b\\.?";
+
+    /** "1530 hrs", by the clock of 24 hours or so many hours. */
+    private static final Pattern HOURS = Pattern.compile(DAY_OF_24 + HRS);
+
+    private static final Pattern HOURS_RANGE = Pattern.compile(DAY_OF_24 + TO + DAY_OF_24 + HRS);
+
+    /** Behind these a number of hours is a time of day, unless hours of something follow. */
+    private static final Pattern BY_CLOCK = Pattern.compile(
+            "(?i)\\b(?:(?:at|by|from|until|till|before|between|et[ad](?:\\s(?:of|is))?:?)"
+                    + "(?:\\s(?:about|around))?|0\\d{3}\\s?(?:to|until|[-\u2013])|(?:from|between)\\s\\d{4}\\s(?:to|until|and))\\s$");
+
+    private static final Pattern OF = Pattern.compile("\\sof\\b");
 
     private final NumberWords numbers;
+    private final NormalizationRule amounts;
+    private final NormalizationRule lengths;
 
-    TimeRule(NumberWords numbers) {
+    /**
+     * A rule.
+     *
+     * @param amounts reads so many hours: "1200 h"
+     * @param lengths reads hours, minutes and seconds: "1:15:30"
+     */
+    TimeRule(NumberWords numbers, NormalizationRule amounts, NormalizationRule lengths) {
         this.numbers = numbers;
+        this.amounts = amounts;
+        this.lengths = lengths;
     }
 
     @Override
@@ -62,13 +87,61 @@ final class TimeRule implements NormalizationRule {
     }
 
     private SpokenForms byTwentyFour(Matcher m) {
-        SpokenForms clock = clock(m.group(1), m.group(2), false);
-        SpokenForms hour = numbers.cardinal(Integer.parseInt(m.group(1))).preferred();
-        SpokenForms whole = m.group(1).startsWith("0")
-                ? SpokenForms.of("oh", "zero").then(hour).or(hour)
-                : hour;
-        SpokenForms military = m.group(2).equals("00") ? whole.then("hundred") : clock.first(2);
-        return military.then("hours").or(military).or(clock);
+        SpokenForms military = military(m.group(1), m.group(2));
+        return military.then("hours").or(military).or(clock(m.group(1), m.group(2), false));
+    }
+
+    /** "Fifteen hundred", "fifteen thirty". */
+    private SpokenForms military(String hours, String minutes) {
+        if (!minutes.equals("00")) {
+            return clock(hours, minutes, false).first(2);
+        }
+        SpokenForms hour = numbers.cardinal(Integer.parseInt(hours)).preferred();
+        return (hours.startsWith("0") ? SpokenForms.of("oh", "zero").then(hour).or(hour) : hour).then("hundred");
+    }
+
+    /** "1530 hrs": a time of day behind what says so or with a zero before it, else so many hours first. */
+    private SpokenForms hours(Matcher m, String text, int from, int to) {
+        SpokenSpan written = amounts.at(text, from, to);
+        SpokenForms amount = written != null
+                ? written.forms()
+                : numbers.counted(m.group(1) + m.group(2)).then("hours");
+        if (isByClock(m, text)) {
+            return byTwentyFour(m).besides(amount);
+        }
+        SpokenForms military = military(m.group(1), m.group(2));
+        return amount.besides(m.group(2).equals("00") ? military.then("hours", "") : byTwentyFour(m));
+    }
+
+    /** "0900-1700 hrs". */
+    private SpokenForms hoursRange(Matcher m) {
+        SpokenForms start = military(m.group(1), m.group(2));
+        SpokenForms end = military(m.group(3), m.group(4));
+        return start.then("to", "until").then(end).then("hours", "");
+    }
+
+    private static boolean isByClock(Matcher m, String text) {
+        if (m.group(1).startsWith("0")) {
+            return true;
+        }
+        return BY_CLOCK.matcher(text.substring(Math.max(0, m.start() - 30), m.start()))
+                        .find()
+                && NormalizationRule.match(OF, text, m.end(), text.length()) == null;
+    }
+
+    /** "3:2:1", or a length where it may be one. */
+    private SpokenSpan threeParts(Matcher m, String text, int from, int to) {
+        SpokenForms parts = threeParts(m);
+        SpokenSpan length = lengths.at(text, from, to);
+        if (length == null || length.end() != m.end()) {
+            return new SpokenSpan(m.end(), parts);
+        }
+        return new SpokenSpan(
+                m.end(), isWhen(text, from) ? length.forms().besides(parts) : parts.besides(length.forms()));
+    }
+
+    private static boolean isWhen(String text, int from) {
+        return WHEN.matcher(text.substring(Math.max(0, from - 8), from)).find();
     }
 
     /** "3:2:1". */
@@ -88,11 +161,15 @@ final class TimeRule implements NormalizationRule {
     private @Nullable SpokenSpan withoutHalf(String text, int from, int to) {
         Matcher three = NormalizationRule.match(THREE_PARTS, text, from, to);
         if (three != null && partsNear(text, from, three.end())) {
-            return new SpokenSpan(three.end(), threeParts(three));
+            return threeParts(three, text, from, to);
+        }
+        Matcher range = NormalizationRule.match(HOURS_RANGE, text, from, to);
+        if (range != null && isByClock(range, text)) {
+            return new SpokenSpan(range.end(), hoursRange(range));
         }
         Matcher hours = NormalizationRule.match(HOURS, text, from, to);
         if (hours != null) {
-            return new SpokenSpan(hours.end(), byTwentyFour(hours));
+            return new SpokenSpan(hours.end(), hours(hours, text, from, to));
         }
         Matcher m = NormalizationRule.match(CLOCK, text, from, to);
         if (m != null && Integer.parseInt(m.group(1)) <= 24) {
@@ -102,8 +179,13 @@ final class TimeRule implements NormalizationRule {
                     .preferred()
                     .then("to", "in", "over")
                     .then(numbers.counted(m.group(2)).preferred());
-            clock = parts ? ratio.or(clock) : clock;
-            return new SpokenSpan(m.end(), clock.or(length(m.group(1), m.group(2))));
+            SpokenForms time = clock.or(length(m.group(1), m.group(2)));
+            if (parts) {
+                // only one in so many is a part behind "at": "diluted at 1:20", but "the pitch is at 9:30"
+                boolean one = m.group(1).equals("1");
+                time = !isWhen(text, from) ? ratio.or(time) : one ? time.besides(ratio) : time;
+            }
+            return new SpokenSpan(m.end(), time);
         }
         SpokenForms length = m == null ? SpokenForms.NONE : length(m.group(1), m.group(2));
         m = NormalizationRule.match(RATIO, text, from, to);

@@ -191,6 +191,12 @@ final class Units {
             "\\s(second|minute|hour|day|week|month|year|inch|foot|yard|mile|cup|teaspoon|tablespoon|pint|quart|gallon|pound"
                     + "|ounce|ton|degree|turn)(?:e?s|)\\b");
 
+    private static final Pattern POINTS = Pattern.compile("pts?\\.?$");
+    private static final Pattern SCORED = Pattern.compile(
+            "(?i)\\b(?:scor\\p{L}*|games?|match|teams?|players?|w[io]ns?|lost|lead|led|league|quiz|bonus|exam|fonts?|type|typeface|text)\\b");
+    private static final Pattern OF_DRINK =
+            Pattern.compile("(?i)\\b(?:milk|beer|ale|cider|water|cream|stock|drinks?|drank|blood)\\b");
+
     private Units() {}
 
     /** The unit of a symbol that {@link #SYMBOL} matched. */
@@ -210,6 +216,20 @@ final class Units {
     /** How a unit alone is said; {@code single} if the number before it is exactly one. */
     static SpokenForms said(String symbol, boolean single) {
         return of(symbol).forms(single);
+    }
+
+    /** Without pints where "pts." are points: of a game, of a letter's size. */
+    static SpokenSpan withoutPints(SpokenSpan span, String text, int from) {
+        boolean points = POINTS.matcher(text.substring(from, span.end())).find()
+                && SCORED.matcher(text).find()
+                && !OF_DRINK.matcher(text).find();
+        return !points
+                ? span
+                : new SpokenSpan(
+                        span.end(),
+                        new SpokenForms(span.forms().all().stream()
+                                .filter(form -> !form.contains("pint") && !form.contains("pints"))
+                                .toList()));
     }
 
     private static Map<String, Unit> read() {
