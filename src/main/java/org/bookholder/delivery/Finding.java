@@ -25,9 +25,21 @@ public record Finding(Grade grade, String kind, Optional<Place> place, String wh
      * A part of the film.
      *
      * @param start where it begins
-     * @param end where it ends
+     * @param end where it ends, not before it begins
      */
-    public record Place(StreamTime start, StreamTime end) {}
+    public record Place(StreamTime start, StreamTime end) {
+        /** Checks their order. */
+        public Place {
+            if (end.isBefore(start)) {
+                throw new IllegalArgumentException("a place ends at " + end + ", before it begins at " + start);
+            }
+        }
+
+        /** A place in a film whose times may go back, as in a damaged file; then it has no length. */
+        static Place since(StreamTime start, StreamTime end) {
+            return new Place(start, StreamTime.max(start, end));
+        }
+    }
 
     /** A finding about the whole film. */
     static Finding ofAll(Grade grade, String kind, String what, String remedy) {
@@ -36,6 +48,16 @@ public record Finding(Grade grade, String kind, Optional<Place> place, String wh
 
     /** A finding at a place. */
     static Finding at(StreamTime start, StreamTime end, Grade grade, String kind, String what, String remedy) {
-        return new Finding(grade, kind, Optional.of(new Place(start, end)), what, remedy);
+        return new Finding(grade, kind, Optional.of(Place.since(start, end)), what, remedy);
+    }
+
+    /** The same, so much later. */
+    public Finding later(StreamTime by) {
+        return new Finding(
+                grade,
+                kind,
+                place.map(p -> new Place(p.start().plus(by), p.end().plus(by))),
+                what,
+                remedy);
     }
 }

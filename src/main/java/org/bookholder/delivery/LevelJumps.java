@@ -29,11 +29,11 @@ final class LevelJumps {
     /** A frame is voice if it is not softer than the loudest one by more, as power: 20 dB. */
     private static final double VOICE = 0.01;
 
-    /** The most that the film may change against the take, in LU. */
+    /** The most that the film may change, in itself and against the take, in LU. */
     private static final double MOST = 3;
 
-    /** Less of it is left where the reader's own voice goes the other way, and nobody hears it. */
-    private static final double LEFT = 1;
+    /** Where the reader's own voice changes by more, in LU, the film may have evened that, or the reader's lines differ anyway. */
+    private static final double STEADY = 2;
 
     /** What stands farther away counts only if it is as loud against the take as what stands near, within so many decibels. */
     private static final double ALIKE = 1.5;
@@ -62,9 +62,17 @@ final class LevelJumps {
             return gains[gains.length / 2];
         }
 
-        double level() {
+        double inFilm() {
+            return level(film);
+        }
+
+        double inTake() {
+            return level(take);
+        }
+
+        private static double level(List<Double> powers) {
             return Decibels.ofPower(
-                    film.stream().mapToDouble(Double::doubleValue).average().orElse(0));
+                    powers.stream().mapToDouble(Double::doubleValue).average().orElse(0));
         }
 
         Voice and(Voice other) {
@@ -87,10 +95,9 @@ final class LevelJumps {
         return findings;
     }
 
-    /** Whether there is a cut between two stretches; on another day the take itself may be louder. */
+    /** Whether there is a cut between two stretches of one take; between two takes the reader or the microphone may have moved. */
     private static boolean cut(SharedStretch before, SharedStretch after) {
-        return before.session() == after.session()
-                && (before.take() != after.take() || Math.abs(before.ahead() - after.ahead()) > CUT);
+        return before.take() == after.take() && Math.abs(before.ahead() - after.ahead()) > CUT;
     }
 
     private static Voice beside(List<Voice> voices, int first, int step) {
@@ -98,7 +105,7 @@ final class LevelJumps {
         for (int i = first + step; i >= 0 && i < voices.size() && all.film().size() < LEAST; i += step) {
             Voice next = voices.get(i);
             boolean alike = all.film().isEmpty() || next.film().isEmpty() || Math.abs(all.gain() - next.gain()) < ALIKE;
-            if (!alike || next.stretch().session() != all.stretch().session()) {
+            if (!alike || next.stretch().take() != all.stretch().take()) {
                 break;
             }
             all = all.and(next);
@@ -111,20 +118,25 @@ final class LevelJumps {
             return Optional.empty();
         }
         double jump = after.gain() - before.gain();
-        double heard = after.level() - before.level();
-        if (Math.abs(jump) <= MOST || Math.abs(heard) < LEFT || jump * heard < 0) {
+        double heard = after.inFilm() - before.inFilm();
+        double read = after.inTake() - before.inTake();
+        boolean little = Math.min(Math.abs(jump), Math.abs(heard)) <= MOST || jump * heard < 0;
+        if (little || Math.abs(read) >= STEADY) {
             return Optional.empty();
         }
+        // Stretches may overlap by half a second.
+        long first = Math.min(before.stretch().end(), after.stretch().film());
+        long last = Math.max(before.stretch().end(), after.stretch().film());
         return Optional.of(TakeCheck.at(
-                before.stretch().end(),
-                after.stretch().film(),
+                first,
+                last,
                 Grade.LOOK,
                 KIND,
                 String.format(
                         Locale.ROOT,
                         "the sound gets %.0f LU %s at a cut; in the take it does not",
-                        Math.abs(jump),
-                        jump > 0 ? "louder" : "softer"),
+                        Math.abs(heard),
+                        heard > 0 ? "louder" : "softer"),
                 "bring both sides of the cut to one level"));
     }
 

@@ -175,7 +175,7 @@ final class SoundFinder {
             findings.add(
                     dropout(start, end, "use another take, or fill the hole; look whether the recording has it, too"));
             dropoutEnd = end;
-            found.add(new Finding.Place(start, end));
+            found.add(Finding.Place.since(start, end));
         }
     }
 
@@ -190,7 +190,7 @@ final class SoundFinder {
     }
 
     private void suspected(StreamTime start, StreamTime end, int count) {
-        suspected.add(new Finding.Place(start, end));
+        suspected.add(Finding.Place.since(start, end));
     }
 
     /** Where the sound may drop out, unless the voice is so; in order of time, but for those that were found. */

@@ -65,6 +65,16 @@ public final class ChannelChooser {
         return best(alone(powers), CLEARER).channels();
     }
 
+    /** The same, and how a take is heard there of which this is the whole sound. */
+    public static Hearing best(ChannelPowers powers, int take) {
+        List<Candidate> all = alone(powers);
+        Candidate best = best(all, CLEARER);
+        List<Double> levels = IntStream.rangeClosed(1, powers.channels())
+                .mapToObj(channel -> alone(powers, Channels.one(channel)).loud())
+                .toList();
+        return new Hearing(take, best.channels(), best.clear(), levels);
+    }
+
     /**
      * The channels in which a take is clearest: louder where it has its voice, and quiet where it pauses.
      *

@@ -36,9 +36,8 @@ public final class SharedSound {
      *
      * @param take the sound of its take
      * @param from its first sample, roughly
-     * @param session a number for the session that the take is of
      */
-    public record Candidate(SoundTrack take, long from, int session) {}
+    public record Candidate(SoundTrack take, long from) {}
 
     /**
      * The stretches of a part of the film, in order; those with the reading that is found in the most pieces of it.
@@ -70,13 +69,12 @@ public final class SharedSound {
                     && ahead.isPresent()
                     && Math.abs(ahead.get() - open.get().ahead()) <= SLACK) {
                 SharedStretch before = open.get();
-                open = Optional.of(new SharedStretch(
-                        before.film(), at + PIECE - before.film(), before.ahead(), before.take(), before.session()));
+                open = Optional.of(
+                        new SharedStretch(before.film(), at + PIECE - before.film(), before.ahead(), before.take()));
             } else {
                 open.filter(SharedSound::sure).ifPresent(found::add);
                 long start = at;
-                open = ahead.map(
-                        samples -> new SharedStretch(start, PIECE, samples, reading.take(), reading.session()));
+                open = ahead.map(samples -> new SharedStretch(start, PIECE, samples, reading.take()));
             }
         }
         open.filter(SharedSound::sure).ifPresent(found::add);

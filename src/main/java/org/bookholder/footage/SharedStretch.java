@@ -7,9 +7,8 @@ package org.bookholder.footage;
  * @param length how many samples
  * @param ahead how many samples later the same sound lies in the take; negative if earlier
  * @param take the take's sound
- * @param session a number for the session that the take is of
  */
-public record SharedStretch(long film, long length, double ahead, SoundTrack take, int session) {
+public record SharedStretch(long film, long length, double ahead, SoundTrack take) {
     /** The film's first sample after it. */
     public long end() {
         return film + length;

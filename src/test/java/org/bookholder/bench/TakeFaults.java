@@ -23,6 +23,7 @@ import org.bookholder.testing.CheckedFilm;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.Folders;
 import org.bookholder.testing.Wav;
+import org.bookholder.timing.StreamTime;
 
 /**
  * Cuts films from voices, plants faults in them, stores them as AAC, and counts what the comparison with the take finds, misses and calls
@@ -58,7 +59,12 @@ public final class TakeFaults {
         /** The take was recorded far away, the film's sound near. */
         NEARER("aecho=1:0.7:11|17|23|31|41:0.4|0.35|0.3|0.25|0.2,equalizer=f=300:t=q:w=1:g=5", TREATED.film),
         /** The other way round. */
-        FARTHER("anull", "aecho=1:0.7:13|19|29|37|43:0.4|0.35|0.3|0.25|0.2," + TREATED.film);
+        FARTHER("anull", "aecho=1:0.7:13|19|29|37|43:0.4|0.35|0.3|0.25|0.2," + TREATED.film),
+        /** The film's sound was levelled. */
+        LEVELLED("anull", "dynaudnorm"),
+        RAISED("anull", "speechnorm"),
+        /** The reader moves away from the microphone at 18.5 s, and the edit evens that and a little more. */
+        EVENED("volume='if(gte(t,18.5),0.4,1)':eval=frame", "volume='if(gte(t,18.5),1.19,1)':eval=frame");
 
         private final String take;
         private final String film;
@@ -212,7 +218,7 @@ public final class TakeFaults {
         try (StoredTrack sound = track(stored);
                 StoredTrack take = track(film.take())) {
             List<SharedStretch> stretches = stretches(film, sound, take);
-            List<Finding> byTake = new TakeCheck(sound, stretches).of(result.suspected());
+            List<Finding> byTake = new TakeCheck(sound, StreamTime.ZERO, stretches).of(result.suspected());
             List<Finding> all = new ArrayList<>(byTake);
             result.findings().stream().filter(f -> f.kind().equals("drop-out")).forEach(all::add);
             long shared = stretches.stream().mapToLong(SharedStretch::length).sum();
@@ -230,7 +236,7 @@ public final class TakeFaults {
             stretches.addAll(shared.stretches(
                     (long) (piece[0] * SoundTrack.RATE),
                     (long) ((piece[0] + PIECE) * SoundTrack.RATE),
-                    List.of(new SharedSound.Candidate(take, (long) (from * SoundTrack.RATE), 0))));
+                    List.of(new SharedSound.Candidate(take, (long) (from * SoundTrack.RATE)))));
         }
         return stretches;
     }

@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.bookholder.footage.Channels;
+import org.bookholder.journal.FootageNotes;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Needs;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.Timecode;
@@ -90,6 +94,46 @@ final class LogCommandTest {
         assertThat(log).filteredOn(row -> row.get("kind").equals("aside")).hasSize(1);
         assertThat(table(out.resolve("reading-a-bent-wheel-pickups.csv")).get(0).get("line"))
                 .isEqualTo("8");
+    }
+
+    /** Hiss in the first and third sound track of the camera, the reading's first lines in the second. */
+    @Test
+    void theSoundTrackThatWasFollowedIsHandedOff() throws IOException, InterruptedException, ProblemException {
+        Path file = folder.resolve("three.mov");
+        List<String> inputs = new ArrayList<>(Films.reading(0, 12));
+        inputs.addAll(List.of("-f", "lavfi", "-i", "anoisesrc=r=16000:a=0.5:d=12:seed=3"));
+        Films.make(
+                file,
+                inputs,
+                "-map",
+                "0:v",
+                "-map",
+                "2:a",
+                "-map",
+                "1:a",
+                "-map",
+                "2:a",
+                "-c:a",
+                "pcm_s16le",
+                "-ar",
+                "48000");
+        Path session = folder.resolve("session");
+
+        int status = program.run(
+                "log",
+                Films.DEMO.resolve("lesson-1.md").toString(),
+                file.toString(),
+                "--session",
+                session.toString(),
+                "--model",
+                MODEL.toString());
+
+        assertThat(status).as(program.err()).isZero();
+        assertThat(FootageNotes.read(session).get(0).hearings())
+                .singleElement()
+                .satisfies(hearing -> assertThat(hearing.channels()).isEqualTo(Channels.one(2)));
+        assertThat(Files.readString(session.resolve("handoff/reading-a-bent-wheel.edl")))
+                .contains("* AUDIO CHANNELS: 2");
     }
 
     private Path first() throws IOException, InterruptedException {

@@ -83,7 +83,9 @@ public final class ExportCheckService {
                         step(meter, name, slower(reader, following) / length);
                     }
                     followed = Optional.of(following.state());
-                    words = WordsCheck.of(followed.get(), job.leftOut());
+                    words = WordsCheck.of(followed.get(), job.leftOut()).stream()
+                            .map(finding -> finding.later(reader.begins()))
+                            .toList();
                     pass(followed.get(), reader.film().length(), heard);
                 }
             } else {

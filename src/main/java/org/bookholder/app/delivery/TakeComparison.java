@@ -27,6 +27,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.timing.StreamTime;
 
 /**
  * Compares a film that was followed with the takes that it was cut from, as far as they are found. Confined to one thread; what it keeps
@@ -53,10 +54,10 @@ final class TakeComparison implements AutoCloseable {
     }
 
     /**
-     * What only the film has.
+     * What only the film has, by its own time.
      *
-     * @param followed what was heard in the film
-     * @param suspected where its sound may drop out, unless the take does so, too
+     * @param followed what was heard in the film, from its first picture on
+     * @param suspected where its sound may drop out by its own time, unless the take does so, too
      * @throws ProblemException if the film's sound cannot be read, or there is no room for temporary files
      */
     static List<Finding> of(
@@ -73,7 +74,9 @@ final class TakeComparison implements AutoCloseable {
     }
 
     private List<Finding> compared(SessionState followed, List<Finding.Place> suspected) throws ProblemException {
-        try (StoredTrack sound = stored(FootageSound.openVoice(film, SoundTrack.RATE))) {
+        FootageSound opened = FootageSound.openVoice(film, SoundTrack.RATE);
+        StreamTime begins = opened.begins();
+        try (StoredTrack sound = stored(opened)) {
             SharedSound shared = new SharedSound(stop.over(sound));
             List<SharedStretch> stretches = new ArrayList<>();
             for (Attempt attempt : read(followed)) {
@@ -82,7 +85,7 @@ final class TakeComparison implements AutoCloseable {
                         attempt.end().ticks() / SoundTrack.TICKS,
                         candidates(attempt.line())));
             }
-            return new TakeCheck(sound, stretches).of(suspected);
+            return new TakeCheck(sound, begins, stretches).of(suspected);
         }
     }
 
@@ -113,7 +116,7 @@ final class TakeComparison implements AutoCloseable {
         Optional<Take> take = recorded.state().takes().number(attempt.take());
         return take.flatMap(known -> sound(recorded.folder(), known.number())
                 .map(sound -> new SharedSound.Candidate(
-                        sound, attempt.start().since(known.start()).ticks() / SoundTrack.TICKS, session)));
+                        sound, attempt.start().since(known.start()).ticks() / SoundTrack.TICKS)));
     }
 
     /** A take's sound; empty if its file is gone or cannot be read. */

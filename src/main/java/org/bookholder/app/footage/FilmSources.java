@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
+import org.bookholder.footage.Channels;
+import org.bookholder.footage.Hearing;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.footage.ffmpeg.FootageSource;
 import org.bookholder.problem.ProblemException;
@@ -31,6 +33,12 @@ public final class FilmSources implements Sources, InstantSource {
         FootageSource source = FootageSource.open(recording);
         open = Optional.of(source);
         return source;
+    }
+
+    /** How its take is heard in some of the recording's channels; empty if all of them together were followed. */
+    Optional<Hearing> hearing(int take) {
+        return open.map(source -> source.hearing(take))
+                .filter(heard -> !heard.channels().equals(Channels.ALL));
     }
 
     @Override

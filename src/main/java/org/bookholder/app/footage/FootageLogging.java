@@ -14,6 +14,7 @@ import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.footage.Footage;
+import org.bookholder.footage.Hearing;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
 import org.bookholder.footage.RecordingJoiner;
@@ -63,11 +64,15 @@ public final class FootageLogging {
             throw new ProblemException(
                     "holds a session already", place.toString(), "choose an empty or a new folder for the session");
         }
+        List<FilmSources> followed = new ArrayList<>();
         boolean more = true;
         for (int i = 0; i < recordings.size() && more; i++) {
-            more = follow(request, place, recordings.get(i), i == 0) && !control.interrupted();
+            FilmSources sources =
+                    new FilmSources(recordings.get(i), here.clock().instant());
+            followed.add(sources);
+            more = follow(request, place, recordings.get(i), sources, i == 0) && !control.interrupted();
         }
-        keep(place, recordings);
+        keep(place, recordings, followed);
         return place;
     }
 
@@ -87,9 +92,9 @@ public final class FootageLogging {
     }
 
     /** Returns whether the recording was followed. If one is stopped before it begins, the takes before it are kept. */
-    private boolean follow(FootageLogRequest request, Path place, WholeRecording recording, boolean first)
+    private boolean follow(
+            FootageLogRequest request, Path place, WholeRecording recording, FilmSources sources, boolean first)
             throws ProblemException {
-        FilmSources sources = new FilmSources(recording, here.clock().instant());
         try {
             ReadingService reading =
                     new ReadingService(here.at(sources), take(request, place), listener.following(recording), control);
@@ -123,19 +128,22 @@ public final class FootageLogging {
     }
 
     /** Take and recording have the same sound, so no matching is needed. */
-    private void keep(Path place, List<WholeRecording> recordings) throws ProblemException {
+    private void keep(Path place, List<WholeRecording> recordings, List<FilmSources> followed) throws ProblemException {
         try (StoredSession kept = StoredSession.open(here, place)) {
             List<Take> takes = kept.state().takes().all();
             List<PlacedFootage> placed = new ArrayList<>();
-            for (int i = 0; i < Math.min(recordings.size(), takes.size()); i++) {
-                placed.addAll(placed(recordings.get(i), takes.get(i)));
+            for (int i = 0; i < Math.min(followed.size(), takes.size()); i++) {
+                Take take = takes.get(i);
+                List<Hearing> hearings =
+                        followed.get(i).hearing(take.number()).stream().toList();
+                placed.addAll(placed(recordings.get(i), take, hearings));
             }
             FootageNotes.keep(place, placed);
         }
     }
 
     /** The files of a recording that the take reaches into; the last may sound longer than it has pictures. */
-    private static List<PlacedFootage> placed(WholeRecording recording, Take take) {
+    private static List<PlacedFootage> placed(WholeRecording recording, Take take, List<Hearing> hearings) {
         List<PlacedFootage> placed = new ArrayList<>();
         int count = recording.parts().size();
         for (int part = 0; part < count; part++) {
@@ -146,7 +154,7 @@ public final class FootageLogging {
                     : StreamTime.min(take.end(), take.start().plus(recording.begins(part + 1)));
             if (part == 0 || from.isBefore(to)) {
                 Placement placement = new Placement(take.number(), take.start(), -begins.ticks(), 0, from, to, 1);
-                placed.add(new PlacedFootage(recording.parts().get(part), List.of(placement)));
+                placed.add(new PlacedFootage(recording.parts().get(part), List.of(placement), hearings));
             }
         }
         return placed;

@@ -73,6 +73,11 @@ public final class FilmReader implements AutoCloseable {
         return film;
     }
 
+    /** When its first picture is due in its own time, or its first sound if there is no picture: followed sound counts from there. */
+    public StreamTime begins() {
+        return new StreamTime(Math.max(0, file.begins()));
+    }
+
     /** How far it was read. */
     public StreamTime reached() {
         return reached;

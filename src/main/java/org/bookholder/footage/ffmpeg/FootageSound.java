@@ -5,24 +5,28 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.bookholder.footage.Channels;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.timing.StreamTime;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 
 /**
  * The sound of a file of footage: one channel of 16-bit samples at the rate that is asked for, or every channel, from the file's first
- * picture on, or its first sound if there is no picture. Cameras that store each microphone as a stream of its own have as many channels.
+ * picture on, or if there is no picture, from its first sound in any stream. Cameras that store each microphone as a stream of its own
+ * have as many channels.
  *
  * <p>What is missing at the beginning or in between is silence, so that a sample's number tells its time. A file that
  * breaks off in the middle ends there. Confined to one thread.
  */
 public final class FootageSound implements AutoCloseable {
     private static final Optional<Channels> MIXED = Optional.of(Channels.ALL);
+    private static final double[] NONE = {};
 
     private final List<StreamSound> streams;
     private final int rate;
 
-    /** How much of each stream is heard; empty if they are kept beside each other, or there is only one. */
+    /** How much of each stream is heard; empty if they are kept beside each other, or the file has only one. */
     private final double[] weights;
 
     private final List<short[]> waiting = new ArrayList<>();
@@ -81,21 +85,36 @@ public final class FootageSound implements AutoCloseable {
             throw noSound(path);
         }
         if (sounds.size() == 1) {
-            return new FootageSound(List.of(StreamSound.open(file, sounds.get(0), rate, heard)), rate, new double[0]);
+            return new FootageSound(List.of(StreamSound.open(file, sounds.get(0), rate, heard)), rate, NONE);
         }
         int count = sounds.size();
-        List<StreamSound> streams = new ArrayList<>(List.of(StreamSound.open(file, sounds.get(0), rate, MIXED)));
+        file.close();
+        double[] weights = heard.map(h -> h.weights(count)).orElse(NONE);
+        int[] wanted = IntStream.range(0, count)
+                .filter(i -> weights.length == 0 || weights[i] != 0)
+                .toArray();
+        List<StreamSound> streams = new ArrayList<>();
         try {
-            for (int i = 1; i < count; i++) {
+            // Of two that cancel each other one remains, as silence has a length, too.
+            for (int stream : wanted.length == 0 ? new int[] {0} : wanted) {
                 // Each is read by itself: in some files one lies far behind the other.
                 OpenFile again = OpenFile.open(path);
-                streams.add(StreamSound.open(again, again.sounds().get(i), rate, MIXED));
+                streams.add(StreamSound.open(again, again.sounds().get(stream), rate, MIXED));
             }
         } catch (ProblemException e) {
             streams.forEach(StreamSound::close);
             throw e;
         }
-        return new FootageSound(streams, rate, heard.map(h -> h.weights(count)).orElse(new double[0]));
+        return new FootageSound(streams, rate, ofThese(wanted, weights));
+    }
+
+    private static double[] ofThese(int[] wanted, double[] weights) {
+        if (weights.length == 0) {
+            return NONE;
+        }
+        return wanted.length == 0
+                ? new double[] {0}
+                : Arrays.stream(wanted).mapToDouble(i -> weights[i]).toArray();
     }
 
     private static ProblemException noSound(Path path) {
@@ -118,12 +137,20 @@ public final class FootageSound implements AutoCloseable {
         // One stream is enough: after the leap several would not lie beside each other.
         StreamSound stream = StreamSound.open(file, sounds.get(0), rate, MIXED);
         stream.toEnd();
-        return new FootageSound(List.of(stream), rate, new double[0]);
+        return new FootageSound(List.of(stream), rate, NONE);
+    }
+
+    /** When its first sample is due in the file's own time. */
+    public StreamTime begins() {
+        return streams.get(0).begins();
     }
 
     /** How many channels are read beside each other; known once something was read. */
     public int width() {
-        return streams.size() == 1 ? streams.get(0).width() : weights.length > 0 ? 1 : streams.size();
+        if (weights.length > 0) {
+            return 1;
+        }
+        return streams.size() == 1 ? streams.get(0).width() : streams.size();
     }
 
     /** Samples a second. */
@@ -133,7 +160,7 @@ public final class FootageSound implements AutoCloseable {
 
     /** The samples that come next, some thousands; empty at the end. */
     public Optional<short[]> read() throws ProblemException {
-        if (streams.size() == 1) {
+        if (streams.size() == 1 && weights.length == 0) {
             return streams.get(0).read();
         }
         int count = Integer.MAX_VALUE;

@@ -2,7 +2,9 @@ package org.bookholder.footage.ffmpeg;
 
 import java.util.Arrays;
 import java.util.Optional;
-import org.bookholder.footage.Channels;
+import org.bookholder.footage.ChannelChooser;
+import org.bookholder.footage.ChannelPowers;
+import org.bookholder.footage.Hearing;
 import org.bookholder.footage.WholeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
@@ -19,6 +21,7 @@ public final class FootageSource implements AudioSource {
 
     private final WholeRecording recording;
     private final JoinedSound sound;
+    private final ChannelPowers powers;
     private short[] waiting = new short[0];
     private int taken;
     private boolean ended;
@@ -28,9 +31,10 @@ public final class FootageSource implements AudioSource {
     /** The count, for other threads. */
     private volatile long given;
 
-    private FootageSource(WholeRecording recording, JoinedSound sound) {
+    private FootageSource(WholeRecording recording, JoinedSound sound, ChannelPowers powers) {
         this.recording = recording;
         this.sound = sound;
+        this.powers = powers;
     }
 
     /**
@@ -39,8 +43,14 @@ public final class FootageSource implements AudioSource {
      * @throws ProblemException if it has none that can be decoded
      */
     public static FootageSource open(WholeRecording recording) throws ProblemException {
-        Channels heard = VoiceChannel.of(recording.parts().get(0).file());
-        return new FootageSource(recording, new JoinedSound(recording, RATE, heard));
+        ChannelPowers powers = VoiceChannel.powers(recording.parts().get(0).file());
+        JoinedSound sound = new JoinedSound(recording, RATE, ChannelChooser.best(powers));
+        return new FootageSource(recording, sound, powers);
+    }
+
+    /** How a take is heard in it that was followed by it; by all its channels mixed if that is as good as any. */
+    public Hearing hearing(int take) {
+        return ChannelChooser.best(powers, take);
     }
 
     /** How much of it was read so far; may be asked on any thread. */

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
@@ -128,6 +129,22 @@ final class OpenFile implements AutoCloseable {
     Optional<AVStream> picture() {
         return best(avutil.AVMEDIA_TYPE_VIDEO)
                 .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0);
+    }
+
+    /** When its first picture, or else its first sound in any of its streams, is due, in ticks of its own time. */
+    long begins() {
+        return picture()
+                .flatMap(OpenFile::begins)
+                .or(() -> sounds().stream()
+                        .flatMap(sound -> begins(sound).stream())
+                        .min(Comparator.naturalOrder()))
+                .orElse(0L);
+    }
+
+    private static Optional<Long> begins(AVStream stream) {
+        return stream.start_time() == avutil.AV_NOPTS_VALUE
+                ? Optional.empty()
+                : Optional.of(FootageFile.ticks(stream.start_time(), stream.time_base()));
     }
 
     /** Has nothing given but one stream's packets, so that the pictures of a large file need not be read from the disk. */

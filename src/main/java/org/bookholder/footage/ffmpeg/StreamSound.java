@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One stream of a file's sound: one channel of 16-bit samples at the rate that is asked for, or every channel, from the file's first
- * picture on, or its first sound if there is no picture.
+ * picture on, or if there is no picture, from its first sound in any stream.
  *
  * <p>What is missing at the beginning or in between is silence, so that a sample's number tells its time. A file that
  * breaks off in the middle ends there. Confined to one thread.
@@ -64,7 +64,7 @@ final class StreamSound implements AutoCloseable {
                     "sound",
                     "convert its sound to AAC or PCM, or name the recorder's own file");
             file.only(stream);
-            return new StreamSound(file, stream, decoder, rate, heard, zero(file, stream));
+            return new StreamSound(file, stream, decoder, rate, heard, file.begins());
         } catch (ProblemException e) {
             file.close();
             throw e;
@@ -82,13 +82,9 @@ final class StreamSound implements AutoCloseable {
         }
     }
 
-    /** When the first picture, or else the first sound, is due, in ticks of the file's own time. */
-    private static long zero(OpenFile file, AVStream audio) {
-        Optional<AVStream> video = file.picture().filter(s -> s.start_time() != avutil.AV_NOPTS_VALUE);
-        AVStream first = video.orElse(audio);
-        return first.start_time() == avutil.AV_NOPTS_VALUE
-                ? 0
-                : FootageFile.ticks(first.start_time(), first.time_base());
+    /** When its first sample is due in the file's own time. */
+    StreamTime begins() {
+        return new StreamTime(Math.max(0, zero));
     }
 
     /** How many channels are read beside each other; known once something was read. */

@@ -20,6 +20,11 @@ public final class VoiceChannel {
      * @throws ProblemException if there is no sound, or it can't be decoded
      */
     public static Channels of(Path file) throws ProblemException {
+        return ChannelChooser.best(powers(file));
+    }
+
+    /** How loud the channels are in the first minutes. */
+    static ChannelPowers powers(Path file) throws ProblemException {
         try (FootageSound sound = FootageSound.openEach(file, SoundTrack.RATE)) {
             Optional<short[]> piece = sound.read();
             ChannelPowers powers = new ChannelPowers(sound.width());
@@ -27,7 +32,7 @@ public final class VoiceChannel {
                 powers.add(piece.get());
                 piece = sound.read();
             }
-            return ChannelChooser.best(powers);
+            return powers;
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.bookholder.app.delivery;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.bookholder.testing.Readings.MORNING;
 import static org.bookholder.testing.Readings.complete;
 import static org.bookholder.testing.Readings.cut;
@@ -31,6 +32,8 @@ import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A film that was cut from three stretches of the demo's reading, stored as AAC at 128 kbit/s, beside the session with the whole. */
 final class TakeComparisonTest {
@@ -88,10 +91,45 @@ final class TakeComparisonTest {
     @Test
     void aCutAtWhichOnlyTheFilmGetsLouderIsFound() throws Exception {
         assertThat(found(0.4, 0.8, 0.8)).singleElement().satisfies(finding -> {
-            assertThat(finding.what()).isEqualTo("the sound gets 6 LU louder at a cut; in the take it does not");
+            assertThat(finding.what()).isEqualTo("the sound gets 5 LU louder at a cut; in the take it does not");
             assertThat(finding.place().orElseThrow().start().seconds()).isBetween(3.0, 4.0);
             assertThat(finding.place().orElseThrow().end().seconds()).isBetween(4.0, 5.0);
         });
+    }
+
+    /** The reader moves away from the microphone before the third line. */
+    @Test
+    void aTakeThatGetsSofterAndAFilmThatEvensItHaveNoFinding() throws Exception {
+        join(1, 1, 1.19);
+        for (int i = (BEGIN[1] + LENGTH) * RATE; i < take.length; i++) {
+            take[i] = (short) (0.4 * take[i]);
+        }
+        assertThat(found()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"dynaudnorm", "speechnorm"})
+    void aLevelledFilmHasNoFinding(String filter) throws Exception {
+        join(1, 1, 1);
+        Wav.write(session.resolve("take-001.wav"), RATE, take);
+        assertThat(compared(0, "-af", filter)).isEmpty();
+    }
+
+    @Test
+    void whatIsFoundIsToldByTheFilmsOwnTimeWhereverItBegins() throws Exception {
+        join(0.4, 0.8, 0.8);
+        hole(film, place);
+        Wav.write(session.resolve("take-001.wav"), RATE, take);
+        List<Finding> atZero = compared(0);
+        List<Finding> later = compared(0.2);
+        assertThat(atZero).hasSize(2);
+        assertThat(later).hasSize(2);
+        for (int i = 0; i < 2; i++) {
+            Finding.Place moved = later.get(i).place().orElseThrow();
+            Finding.Place unmoved = atZero.get(i).place().orElseThrow();
+            assertThat(moved.start().seconds()).isCloseTo(unmoved.start().seconds() + 0.2, within(0.001));
+            assertThat(moved.end().seconds()).isCloseTo(unmoved.end().seconds() + 0.2, within(0.001));
+        }
     }
 
     @Test
@@ -134,9 +172,25 @@ final class TakeComparisonTest {
     }
 
     private List<Finding> compared() throws Exception {
+        return compared(0);
+    }
+
+    /** @param begins when the film's first picture is due, in seconds */
+    private List<Finding> compared(double begins, String... treated) throws Exception {
         Path cut = Wav.write(folder.resolve("cut.wav"), RATE, film);
+        List<String> command = new ArrayList<>(List.of("-i", cut.toString(), "-f", "lavfi", "-i"));
+        command.add("color=s=64x64:r=25:d=" + BEGIN.length * LENGTH);
+        command.addAll(List.of(treated));
+        command.addAll(List.of("-c:v", "mpeg4", "-ar", "48000", "-c:a", "aac", "-b:a", "128k"));
+        Path atZero = Ffmpeg.make(folder.resolve("cut.mp4"), command.toArray(String[]::new));
         Path file = Ffmpeg.make(
-                session.resolve("film/a.m4a"), "-i", cut.toString(), "-ar", "48000", "-c:a", "aac", "-b:a", "128k");
+                session.resolve("film/a.mp4"),
+                "-itsoffset",
+                Double.toString(begins),
+                "-i",
+                atZero.toString(),
+                "-c",
+                "copy");
         ExportJob job = new ExportJob(
                 file,
                 Optional.empty(),
@@ -151,7 +205,7 @@ final class TakeComparisonTest {
         return TakeComparison.of(
                 job,
                 followed,
-                List.of(new Finding.Place(s(place), s(place + 0.005))),
+                List.of(new Finding.Place(s(begins + place), s(begins + place + 0.005))),
                 StoredExamples.here(folder),
                 Interruption.NONE);
     }

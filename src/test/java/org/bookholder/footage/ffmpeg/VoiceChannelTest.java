@@ -72,6 +72,51 @@ final class VoiceChannelTest {
                 .isEqualTo(Channels.one(2));
     }
 
+    /** Three streams of one channel without a picture: the last begins half a second after the others. */
+    @Test
+    void streamsLieBesideEachOtherByTheirTimesAndAreHeardAlone() throws ProblemException {
+        Path file = Ffmpeg.make(
+                folder.resolve("streams.mov"),
+                "-f",
+                "lavfi",
+                "-i",
+                "sine=r=16000:d=2",
+                "-itsoffset",
+                "0.5",
+                "-f",
+                "lavfi",
+                "-i",
+                "sine=r=16000:d=2",
+                "-map",
+                "0:a",
+                "-map",
+                "0:a",
+                "-map",
+                "1:a",
+                "-c:a",
+                "pcm_s16le");
+        assertThat(firstSound(file, Channels.one(1))).isLessThan(100);
+        assertThat(firstSound(file, Channels.one(3))).isBetween(8000, 8100);
+        assertThat(peak(file, new Channels(1, 2, true))).isZero();
+        assertThat(peak(file, new Channels(1, 2, false))).isEqualTo(peak(file, Channels.one(2)));
+    }
+
+    /** The first sample that is not silent. */
+    private static int firstSound(Path file, Channels heard) throws ProblemException {
+        int before = 0;
+        try (FootageSound sound = FootageSound.open(file, 16_000, heard)) {
+            for (var piece = sound.read(); piece.isPresent(); piece = sound.read()) {
+                for (short sample : piece.get()) {
+                    if (sample != 0) {
+                        return before;
+                    }
+                    before++;
+                }
+            }
+        }
+        return before;
+    }
+
     private Path recorder(String name, String layout, int channels, int voice, String noise, String codec) {
         StringBuilder pan = new StringBuilder("[0:a][1:a]amerge=inputs=2,pan=" + layout);
         for (int channel = 0; channel < channels; channel++) {
