@@ -102,8 +102,10 @@ final class AgendaTest {
 
     @Test
     void eachReasonThatHoldsIsGiven() throws ProblemException {
-        course("recording: {set-up: 5, hours: 1, days: [2027-03-05, {day: 2027-03-09, lessons: [tyre.md]}]}\n"
-                + "kinds: {rim.md: slides, tyre.md: slides}\n");
+        course("""
+                recording: {set-up: 5, hours: 1, days: [2027-03-05, {day: 2027-03-09, lessons: [tyre.md]}]}
+                kinds: {rim.md: slides, tyre.md: slides}
+                """);
         read("hub", TODAY.minusDays(6), "c".repeat(LINES - 1) + "m");
         Agenda agenda = agenda(TODAY);
         assertThat(agenda.items())
