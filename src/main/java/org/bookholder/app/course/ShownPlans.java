@@ -20,9 +20,8 @@ import org.bookholder.files.PrivateFiles;
 
 /**
  * What the plan of a course said when it was last shown at this machine, so that people are told what has moved since: a day taken out of
- * course.yaml by hand, or hours that were changed there. What moved is told again
- * until the day is over or something else moves. What can't be read or written counts as
- * never shown: a plan is shown all the same.
+ * course.yaml by hand, or hours that were changed there. What moved is told again until the day is over or something else moves. What
+ * can't be read or written counts as never shown: a plan is shown all the same.
  */
 public final class ShownPlans {
     private static final JsonMapper MAPPER = new JsonMapper();
@@ -101,12 +100,11 @@ public final class ShownPlans {
 
     /** Keeps what a plan says after a change that is told at once; what had moved by hand before it, and was not shown, still is. */
     public void told(CoursePlan was, CoursePlan plan) {
-        Shown now = Shown.of(here.today(), plan.days());
-        Shown before = read().map(Kept::now)
-                .filter(shown -> moved(was, shown).isPresent())
-                .map(shown -> shown.with(was.days(), plan.days()))
-                .orElse(now);
-        write(new Kept(before, before.equals(now) ? now : before));
+        Shown shown = read().map(Kept::now)
+                .filter(known -> moved(was, known).isPresent())
+                .map(known -> known.with(was.days(), plan.days()))
+                .orElseGet(() -> Shown.of(here.today(), plan.days()));
+        write(new Kept(shown, shown));
     }
 
     /** The plan against which a change is told: the last one shown, or the one before a change that was told today. */

@@ -94,9 +94,8 @@ public final class ExportCheckService {
                 }
             }
             FilmCheck.Result result = check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged());
-            List<Finding> compared = followed.isEmpty()
-                    ? List.of()
-                    : TakeComparison.of(job, followed.get(), result.suspected(), here, stop);
+            List<Finding> compared =
+                    followed.isEmpty() ? List.of() : TakeComparison.of(job, followed.get(), result.suspected(), stop);
             return CheckReport.of(
                     result,
                     lesson.filter(l -> sounding).map(l -> l.script().source()),

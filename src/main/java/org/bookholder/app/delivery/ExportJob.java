@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
+import org.bookholder.course.RecordedSession;
 import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.Profile;
 import org.bookholder.files.FileNames;
@@ -22,6 +24,7 @@ import org.bookholder.problem.ProblemException;
  * @param profile its requirements, with its lesson's own name among the names allowed
  * @param lesson its script, if there is one
  * @param unread why the script that was found cannot be read, if so
+ * @param sessions the sessions that it was cut from, as far as they are found, the oldest first
  * @param leftOut the lines of the script that the film does without on purpose
  * @param stills where it is known to show stills that are meant
  */
@@ -31,10 +34,12 @@ public record ExportJob(
         Profile profile,
         Optional<ScriptFile> lesson,
         Optional<ProblemException> unread,
+        List<RecordedSession> sessions,
         Set<Integer> leftOut,
         List<Finding.Place> stills) {
-    /** Copies set and list. */
+    /** Copies set and lists. */
     public ExportJob {
+        sessions = List.copyOf(sessions);
         stills = List.copyOf(stills);
         leftOut = Set.copyOf(leftOut);
     }
@@ -63,8 +68,15 @@ public record ExportJob(
                 unread = Optional.of(e);
             }
         }
-        Set<Integer> leftOut = lesson.map(l -> LeftOutLines.of(film, l, here)).orElse(Set.of());
-        return new ExportJob(film, course, profile, lesson, unread, leftOut, List.of());
+        List<RecordedSession> sessions =
+                lesson.map(l -> FilmSessions.of(film, l, here)).orElse(List.of());
+        Set<Integer> leftOut = lesson.map(l -> leftOut(l, sessions)).orElse(Set.of());
+        return new ExportJob(film, course, profile, lesson, unread, sessions, leftOut, List.of());
+    }
+
+    private static Set<Integer> leftOut(ScriptFile lesson, List<RecordedSession> sessions) {
+        return LessonLines.leftOut(
+                lesson.script(), sessions.stream().map(RecordedSession::state).toList());
     }
 
     /** The name of the lesson whose film it is. */
@@ -81,7 +93,7 @@ public record ExportJob(
 
     /** The same film as it was made: without these lines of its script, and with stills at these places. */
     public ExportJob made(Set<Integer> without, List<Finding.Place> withStills) {
-        return new ExportJob(film, course, profile, lesson, unread, without, withStills);
+        return new ExportJob(film, course, profile, lesson, unread, sessions, without, withStills);
     }
 
     /**

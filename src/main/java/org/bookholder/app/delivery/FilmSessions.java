@@ -24,7 +24,9 @@ final class FilmSessions {
                     .filter(SessionFolder::isSession);
             if (around.isPresent()) {
                 try (StoredSession session = StoredSession.open(here, around.get())) {
-                    return List.of(new RecordedSession(around.get(), session.state()));
+                    return session.state().takes().all().isEmpty()
+                            ? List.of()
+                            : List.of(new RecordedSession(around.get(), session.state()));
                 }
             }
             return LessonSessions.of(Path.of(lesson.script().source()), here)

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.ScriptFile;
@@ -58,17 +57,16 @@ final class TakeComparison implements AutoCloseable {
      *
      * @param followed what was heard in the film, from its first picture on
      * @param suspected where its sound may drop out by its own time, unless the take does so, too
-     * @throws ProblemException if the film's sound cannot be read, or there is no room for temporary files
+     * @throws ProblemException if the film's sound cannot be read, or there is no room for a copy of it; a take of which that is true is left
+     *     out
      */
-    static List<Finding> of(
-            ExportJob job, SessionState followed, List<Finding.Place> suspected, Environment here, Interruption stop)
+    static List<Finding> of(ExportJob job, SessionState followed, List<Finding.Place> suspected, Interruption stop)
             throws ProblemException {
         ScriptFile lesson = job.lesson().orElseThrow();
-        List<RecordedSession> sessions = FilmSessions.of(job.film(), lesson, here);
-        if (sessions.isEmpty()) {
+        if (job.sessions().isEmpty()) {
             return List.of();
         }
-        try (TakeComparison comparison = new TakeComparison(job.film(), sessions, lesson, stop)) {
+        try (TakeComparison comparison = new TakeComparison(job.film(), job.sessions(), lesson, stop)) {
             return comparison.compared(followed, suspected);
         }
     }

@@ -197,6 +197,7 @@ final class TakeComparisonTest {
                 ProfileForm.usual(),
                 Optional.of(lesson),
                 Optional.empty(),
+                FilmSessions.of(file, lesson, StoredExamples.here(folder)),
                 Set.of(),
                 List.of());
         SessionState followed = Session.apply(
@@ -206,7 +207,6 @@ final class TakeComparisonTest {
                 job,
                 followed,
                 List.of(new Finding.Place(s(begins + place), s(begins + place + 0.005))),
-                StoredExamples.here(folder),
                 Interruption.NONE);
     }
 

@@ -355,6 +355,7 @@ final class FilmServiceTest {
                 DeliveryProfiles.read(profile, here),
                 Optional.empty(),
                 Optional.empty(),
+                List.of(),
                 Set.of(),
                 List.of());
         return new ExportCheckService(here, progress -> {}, Interruption.NONE).check(job, Optional.empty());
