@@ -148,6 +148,7 @@ final class DeskPageTest {
         until(() -> state().remarks().message().isPresent());
         browser.until("document.querySelector('#said').textContent.includes('chin up a little')");
         browser.lookAtEverySize("live");
+        browser.until("document.querySelector('#live-pickups [data-hear]:not(:disabled)')");
         browser.click("#live-pickups [data-hear]:not(:disabled)");
         browser.until("performance.getEntriesByType('resource').some(r => r.name.includes('.wav?to='))");
         buttonsStay(browser);
