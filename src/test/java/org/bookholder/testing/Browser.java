@@ -337,6 +337,7 @@ public final class Browser implements AutoCloseable {
         return faults("{type: 'rule', values: " + OF_COLOURS + "}");
     }
 
+    /** A fault is told by its HTML; to find a selector for each thing that was looked at takes longer than to look at it. */
     @SuppressWarnings("unchecked")
     private List<String> faults(String rules) throws IOException {
         if (!Boolean.TRUE.equals(value("Boolean(window.axe)"))) {
@@ -346,7 +347,7 @@ public final class Browser implements AutoCloseable {
             }
         }
         return (List<String>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: " + rules
+                + "axe.run(document, {selectors: false, runOnly: " + rules
                 + ", resultTypes: ['violations']}).then(r => done(r.violations.filter(v =>"
                 + " ['serious', 'critical'].includes(v.impact)).map(v => v.id + ': '+ v.nodes.slice(0,"
                 + " 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(a => a.message)).join(' | '))))");
