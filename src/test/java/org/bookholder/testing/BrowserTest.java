@@ -71,4 +71,19 @@ final class BrowserTest {
             Drivers.giveBack(driver);
         }
     }
+
+    /** Else a look at a page would prove nothing. */
+    @Test
+    void faultsOfAPageAreFoundAndToldByTheirHtml() throws IOException {
+        try (Browser browser = new Browser()) {
+            browser.open("http://127.0.0.1:" + server.getAddress().getPort() + "/");
+            browser.value("(document.documentElement.lang = 'en', document.body.innerHTML ="
+                    + " '<button></button><p style=\"color: #eee; background: #fff\">Pale</p>')");
+            assertThat(browser.seriousFaults())
+                    .hasSize(2)
+                    .anyMatch(fault -> fault.startsWith("button-name: <button>"))
+                    .anyMatch(fault -> fault.startsWith("color-contrast: <p ") && fault.contains("contrast of"));
+            assertThat(browser.faultsOfColour()).hasSize(1).allMatch(fault -> fault.startsWith("color-contrast: <p "));
+        }
+    }
 }
