@@ -49,6 +49,7 @@ public final class CheckJson {
         root.put("checked", report.checked().toString());
         root.put("profile", report.profile());
         root.put("script", report.script().orElse(null));
+        root.set("compared", report.compared().map(CheckJson::compared).orElse(null));
         root.put("verdict", report.gravest().map(CheckJson::grade).orElse("fine"));
         root.set("film", film(report.film()));
         root.set("loudness", report.loudness().map(CheckJson::loudness).orElse(null));
@@ -86,6 +87,14 @@ public final class CheckJson {
         node.put("rate", sound.rate());
         node.put("channels", sound.channels());
         node.put("bit_rate", sound.bitRate());
+        return node;
+    }
+
+    private static ObjectNode compared(ComparedSound compared) {
+        ObjectNode node = JSON.objectNode();
+        node.put("sessions", compared.sessions());
+        node.set("shared", JsonNumbers.seconds(compared.shared()));
+        node.set("read", JsonNumbers.seconds(compared.read()));
         return node;
     }
 

@@ -17,6 +17,7 @@ import org.bookholder.sound.LoudnessReading;
  * @param checked when the check ended
  * @param profile the name of the profile
  * @param script the script that its words were checked against, if any
+ * @param compared how much of its sound was compared with takes, if its words were followed
  * @param loudness how loud it is, if it has sound
  * @param findings what was found
  */
@@ -26,6 +27,7 @@ public record CheckReport(
         Instant checked,
         String profile,
         Optional<String> script,
+        Optional<ComparedSound> compared,
         Optional<LoudnessReading> loudness,
         List<Finding> findings) {
     /** Copies the list. */
@@ -33,17 +35,23 @@ public record CheckReport(
         findings = List.copyOf(findings);
     }
 
-    /** Makes the report of a film whose picture and sound were checked and, if there is a script, its words. */
+    /**
+     * Makes the report of a film whose picture and sound were checked and, if there is a script, its words.
+     *
+     * @param others what was found by its words and its takes
+     */
     public static CheckReport of(
             FilmCheck.Result result,
             Optional<String> script,
-            List<Finding> words,
+            Optional<ComparedSound> compared,
+            List<Finding> others,
             Profile profile,
             Instant modified,
             Instant checked) {
         List<Finding> all = new ArrayList<>(result.findings());
-        all.addAll(words);
-        return new CheckReport(result.film(), modified, checked, profile.name(), script, result.loudness(), all);
+        all.addAll(others);
+        return new CheckReport(
+                result.film(), modified, checked, profile.name(), script, compared, result.loudness(), all);
     }
 
     /** How many findings have a given grade. */

@@ -49,6 +49,7 @@ public final class CheckText {
         lines.add(report.script()
                 .map(script -> "words checked against " + script)
                 .orElse("words not checked: no script was read"));
+        report.compared().ifPresent(compared -> lines.add(compared.fact()));
         return lines;
     }
 

@@ -61,6 +61,8 @@ final class CheckReportTest {
                         "  flashing light looked for (WCAG 2.2, 2.3.1), but not stripes; this is a check, not a"
                                 + " certificate",
                         "  words checked against lesson-1.md",
+                        "  sound compared with the takes of 2 sessions: 0:58:00.5 of the 0:59:10.0 in which lines are"
+                                + " read",
                         "  limits from the profile: usual; where the usual ones are from: bookholder check"
                                 + " --show-profile",
                         "  mend             size-mb      the file is too large",
@@ -81,10 +83,20 @@ final class CheckReportTest {
                 Instant.EPOCH,
                 "usual",
                 Optional.empty(),
+                Optional.empty(),
                 Optional.of(new LoudnessReading(Double.NEGATIVE_INFINITY, 0, 0, 0, -120)),
                 List.of());
         assertThat(CheckText.facts(silent))
                 .containsExactly("mp4, 1:02:10.0, 12.3 MB", "words not checked: no script was read");
+    }
+
+    @Test
+    void soundThatIsComparedWithNoTakeIsSaidToBeSo() {
+        assertThat(ComparedSound.NOT_COMPARED.fact())
+                .isEqualTo("sound not compared with a take: no session of this lesson was found");
+        assertThat(new ComparedSound(1, StreamTime.ofSeconds(61), StreamTime.ofSeconds(75)).fact())
+                .isEqualTo("sound compared with the takes of one session: 0:01:01.0 of the 0:01:15.0 in which lines"
+                        + " are read");
     }
 
     @Test
@@ -103,6 +115,8 @@ final class CheckReportTest {
         assertThat(read.at("/film/picture/height").asInt()).isEqualTo(1080);
         assertThat(read.at("/film/sound/rate").asInt()).isEqualTo(48_000);
         assertThat(read.at("/loudness/true_peak").asDouble()).isEqualTo(-1.5);
+        assertThat(read.at("/compared/sessions").asInt()).isEqualTo(2);
+        assertThat(read.at("/compared/shared").asDouble()).isEqualTo(3480.5);
         assertThat(read.at("/findings/0/start").isNull()).isTrue();
         assertThat(read.at("/findings/1/start").asDouble()).isEqualTo(3725.3);
         assertThat(read.at("/findings/1/end").asDouble()).isEqualTo(3727);
@@ -140,6 +154,7 @@ final class CheckReportTest {
                 Instant.parse("2026-03-02T09:00:00Z"),
                 "usual",
                 Optional.of("lesson-1.md"),
+                Optional.of(new ComparedSound(2, StreamTime.ofSeconds(3480.5), StreamTime.ofSeconds(3550))),
                 Optional.of(new LoudnessReading(-16, 5.3, -12, -13, -1.5)),
                 Arrays.asList(findings));
     }

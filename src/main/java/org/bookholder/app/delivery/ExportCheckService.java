@@ -94,12 +94,15 @@ public final class ExportCheckService {
                 }
             }
             FilmCheck.Result result = check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged());
-            List<Finding> compared =
-                    followed.isEmpty() ? List.of() : TakeComparison.of(job, followed.get(), result.suspected(), stop);
+            Optional<TakeComparison.Result> compared = followed.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(TakeComparison.of(job, followed.get(), result.suspected(), stop));
             return CheckReport.of(
                     result,
                     lesson.filter(l -> sounding).map(l -> l.script().source()),
-                    Stream.concat(compared.stream(), words.stream()).toList(),
+                    compared.map(TakeComparison.Result::compared),
+                    Stream.concat(compared.stream().flatMap(c -> c.findings().stream()), words.stream())
+                            .toList(),
                     job.profile(),
                     modified,
                     here.clock().instant());

@@ -12,6 +12,7 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.course.RecordedSession;
+import org.bookholder.delivery.ComparedSound;
 import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.TakeCheck;
 import org.bookholder.follow.model.Attempt;
@@ -53,37 +54,49 @@ final class TakeComparison implements AutoCloseable {
     }
 
     /**
-     * What only the film has, by its own time.
+     * What came of it.
+     *
+     * @param findings what only the film has, by its own time
+     */
+    record Result(List<Finding> findings, ComparedSound compared) {}
+
+    /**
+     * Compares them.
      *
      * @param followed what was heard in the film, from its first picture on
      * @param suspected where its sound may drop out by its own time, unless the take does so, too
      * @throws ProblemException if the film's sound cannot be read, or there is no room for a copy of it; a take of which that is true is left
      *     out
      */
-    static List<Finding> of(ExportJob job, SessionState followed, List<Finding.Place> suspected, Interruption stop)
+    static Result of(ExportJob job, SessionState followed, List<Finding.Place> suspected, Interruption stop)
             throws ProblemException {
         ScriptFile lesson = job.lesson().orElseThrow();
         if (job.sessions().isEmpty()) {
-            return List.of();
+            return new Result(List.of(), ComparedSound.NOT_COMPARED);
         }
         try (TakeComparison comparison = new TakeComparison(job.film(), job.sessions(), lesson, stop)) {
             return comparison.compared(followed, suspected);
         }
     }
 
-    private List<Finding> compared(SessionState followed, List<Finding.Place> suspected) throws ProblemException {
+    private Result compared(SessionState followed, List<Finding.Place> suspected) throws ProblemException {
         FootageSound opened = FootageSound.openVoice(film, SoundTrack.RATE);
         StreamTime begins = opened.begins();
         try (StoredTrack sound = stored(opened)) {
             SharedSound shared = new SharedSound(stop.over(sound));
             List<SharedStretch> stretches = new ArrayList<>();
+            StreamTime read = StreamTime.ZERO;
             for (Attempt attempt : read(followed)) {
+                read = read.plus(attempt.end().since(attempt.start()));
                 stretches.addAll(shared.stretches(
                         attempt.start().ticks() / SoundTrack.TICKS,
                         attempt.end().ticks() / SoundTrack.TICKS,
                         candidates(attempt.line())));
             }
-            return new TakeCheck(sound, begins, stretches).of(suspected);
+            long alike = stretches.stream().mapToLong(SharedStretch::length).sum();
+            return new Result(
+                    new TakeCheck(sound, begins, stretches).of(suspected),
+                    new ComparedSound(sessions.size(), StreamTime.ofSamples(alike, SoundTrack.RATE), read));
         }
     }
 

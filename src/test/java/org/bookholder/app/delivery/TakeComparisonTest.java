@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.ScriptFile;
+import org.bookholder.delivery.ComparedSound;
 import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.ProfileForm;
 import org.bookholder.fatigue.FatigueLimits;
@@ -29,6 +30,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.StoredExamples;
 import org.bookholder.testing.Wav;
+import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,6 +50,9 @@ final class TakeComparisonTest {
 
     /** A loud place in the film's third line, in seconds. */
     private double place;
+
+    /** How much of the film was compared last. */
+    private ComparedSound sound = ComparedSound.NOT_COMPARED;
 
     @TempDir
     private Path folder;
@@ -152,6 +157,15 @@ final class TakeComparisonTest {
         join(0.4, 0.8, 0.8);
         hole(film, place);
         assertThat(compared()).isEmpty();
+        assertThat(sound.shared()).isEqualTo(StreamTime.ZERO);
+    }
+
+    @Test
+    void howMuchWasComparedIsTold() throws Exception {
+        found(1, 1, 1);
+        assertThat(sound.sessions()).isEqualTo(1);
+        assertThat(sound.read()).isEqualTo(s(BEGIN.length * LENGTH - 0.3));
+        assertThat(sound.shared().seconds()).isBetween(0.8 * BEGIN.length * LENGTH, 1.0 * BEGIN.length * LENGTH);
     }
 
     private List<Finding> found(double... gains) throws Exception {
@@ -203,11 +217,13 @@ final class TakeComparisonTest {
         SessionState followed = Session.apply(
                 Session.begin(lesson.script(), FatigueLimits.defaults()),
                 events(new int[] {0, LENGTH, 2 * LENGTH}, BEGIN.length * LENGTH));
-        return TakeComparison.of(
+        TakeComparison.Result result = TakeComparison.of(
                 job,
                 followed,
                 List.of(new Finding.Place(s(begins + place), s(begins + place + 0.005))),
                 Interruption.NONE);
+        sound = result.compared();
+        return result.findings();
     }
 
     private static void hole(short[] sound, double at) {
