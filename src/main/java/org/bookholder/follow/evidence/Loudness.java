@@ -1,6 +1,7 @@
 package org.bookholder.follow.evidence;
 
 import java.util.Arrays;
+import java.util.OptionalInt;
 import org.bookholder.speech.FrameLevels;
 import org.bookholder.timing.StreamTime;
 
@@ -48,6 +49,15 @@ public final class Loudness {
 
     /** Where loud frames are hardly louder than soft ones, in dB, no voice stands out from the room. */
     private static final int STEADY = 3;
+
+    /** Where loud frames are so little louder than soft ones, in dB, the room is noisy or echoes. */
+    private static final int NOISY = 32;
+
+    /**
+     * How far outside its first and last word a reading is looked for in such a room, in frames: what is louder than the room there may
+     * be other people's talk, or the room's echo.
+     */
+    private static final int REACH = 15;
 
     /** Frames of silence that are a pause (250 ms, as in Goldman-Eisler 1968). */
     private static final int PAUSE = FrameLevels.PER_SECOND / 4;
@@ -137,6 +147,23 @@ public final class Loudness {
      * @param before voice from this time on belongs to later speech
      */
     public Stretch around(StreamTime first, StreamTime last, StreamTime after, StreamTime before) {
+        return around(new Words(first, last, false, false), after, before);
+    }
+
+    /**
+     * Words that were heard.
+     *
+     * @param first when the first one begins
+     * @param last when the last one ends
+     * @param begins whether they begin with the first word that was said
+     * @param ends whether they end with the last one
+     */
+    public record Words(StreamTime first, StreamTime last, boolean begins, boolean ends) {}
+
+    /** The same for words of which it is known whether others may come before or after them. */
+    public Stretch around(Words words, StreamTime after, StreamTime before) {
+        StreamTime first = words.first();
+        StreamTime last = words.last();
         int from = index(first);
         int to = Math.min(index(last), length) - 1;
         if (to <= from) {
@@ -146,15 +173,28 @@ public final class Loudness {
         int ends = Math.min(length, to + WINDOW / 2);
         int[] around = counts(begins, ends);
         int loud = percentile(around, VOICE_SHARE, ends - begins);
-        if (loud - percentile(around, ROOM_SHARE, ends - begins) < STEADY) {
+        int contrast = loud - percentile(around, ROOM_SHARE, ends - begins);
+        if (contrast < STEADY) {
             return new Stretch(first, last);
         }
+        boolean noisy = contrast < NOISY;
         int most = loud - LEAST_CONTRAST;
         NearbyNoise noiseBefore = NearbyNoise.beside(from, -1, frames, length, most);
         NearbyNoise noiseAfter = NearbyNoise.beside(to, 1, frames, length, most);
-        int begin = edge(from, -1, to, Math.max(index(after), 0), noiseBefore);
-        int end = edge(to, 1, from, Math.min(index(before), length) - 1, noiseAfter);
+        int earliest = Math.max(index(after), noisy && words.begins() ? from - REACH : 0);
+        int latest = Math.min(Math.min(index(before), length) - 1, noisy && words.ends() ? to + REACH : length);
+        int begin = edge(from, -1, to, Math.max(earliest, 0), noiseBefore);
+        int end = edge(to, 1, from, latest, noiseAfter);
         return begin < end ? new Stretch(time(begin), time(end + 1)) : new Stretch(first, last);
+    }
+
+    /** The level that a tenth of the frames between two times exceed, in dBFS; none if nothing is known of them. */
+    public OptionalInt loud(StreamTime from, StreamTime to) {
+        int first = index(from);
+        int last = Math.min(index(to), length);
+        return first < last
+                ? OptionalInt.of(percentile(counts(first, last), VOICE_SHARE, last - first))
+                : OptionalInt.empty();
     }
 
     /** A stretch of a take. */

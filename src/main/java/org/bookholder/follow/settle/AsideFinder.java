@@ -11,16 +11,19 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
-/** Finds speech that is not in the script: anything that either ear heard outside the attempts. */
+/** Finds speech that is not in the script: anything that either ear heard of the reader outside the attempts. */
 final class AsideFinder {
     private static final StreamTime APART = StreamTime.ofSeconds(1.0);
     private static final StreamTime SHORTEST = StreamTime.ofSeconds(0.7);
     private static final int FEWEST_WORDS = 2;
 
     private final OpenWords open;
+    private final ReaderLevel reader;
 
-    AsideFinder(OpenWords open) {
+    /** @param reader how loud the reader is, by the attempts of the take so far */
+    AsideFinder(OpenWords open, ReaderLevel reader) {
         this.open = open;
+        this.reader = reader;
     }
 
     /**
@@ -80,14 +83,14 @@ final class AsideFinder {
         return middle >= from.ticks() && middle <= to.ticks();
     }
 
-    private static void addIfLong(
-            List<Aside> asides, List<RecognizedWord> group, List<RecognizedWord> open, int take, int line) {
+    private void addIfLong(
+            List<Aside> asides, List<RecognizedWord> group, List<RecognizedWord> heard, int take, int line) {
         StreamTime start = group.get(0).start();
         StreamTime end = group.stream().map(RecognizedWord::end).reduce(start, StreamTime::max);
-        List<RecognizedWord> said = open.stream()
+        List<RecognizedWord> said = heard.stream()
                 .filter(w -> !w.start().isBefore(start) && !end.isBefore(w.end()))
                 .toList();
-        if (said.size() >= FEWEST_WORDS && end.since(start).compareTo(SHORTEST) >= 0) {
+        if (said.size() >= FEWEST_WORDS && end.since(start).compareTo(SHORTEST) >= 0 && !reader.isFar(start, end)) {
             String text = said.stream().map(RecognizedWord::text).collect(Collectors.joining(" "));
             asides.add(new Aside(take, start, end, text, line));
         }

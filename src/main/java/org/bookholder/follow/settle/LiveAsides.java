@@ -22,6 +22,7 @@ final class LiveAsides {
 
     private final int take;
     private final OpenWords open;
+    private final ReaderLevel reader;
     private final AsideFinder finder;
     private final FalseStarts falseStarts;
     private final List<Aside> before = new ArrayList<>();
@@ -42,7 +43,8 @@ final class LiveAsides {
         this.take = take;
         this.open = open;
         this.from = start;
-        finder = new AsideFinder(open);
+        reader = new ReaderLevel(loudness);
+        finder = new AsideFinder(open, reader);
         falseStarts = new FalseStarts(graph, loudness);
     }
 
@@ -53,6 +55,7 @@ final class LiveAsides {
 
     /** Takes in the next reading of a line: what was said before it is known. */
     void read(Attempt attempt) {
+        reader.add(attempt);
         List<Aside> found = finder.within(off, from, attempt.start(), take, line);
         before.addAll(falseStarts.tell(List.of(attempt), found).asides());
         from = StreamTime.max(from, attempt.end());

@@ -232,7 +232,9 @@ public final class TakeSettler implements Settler {
         reader.forget(take);
         judgeAll();
         List<Attempt> attempts = judgeAll();
-        List<Aside> found = new AsideFinder(open).find(spans, attempts, take);
+        ReaderLevel level = new ReaderLevel(loudness);
+        attempts.forEach(level::add);
+        List<Aside> found = new AsideFinder(open, level).find(spans, attempts, take);
         FalseStarts.Told told = new FalseStarts(graph, loudness).tell(attempts, found);
         return new FollowEvent.TakeSettled(at, take, told.attempts(), told.asides());
     }

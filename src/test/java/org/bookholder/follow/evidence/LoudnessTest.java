@@ -111,6 +111,50 @@ final class LoudnessTest {
     }
 
     @Test
+    void otherPeoplesTalkMovesNoBoundFarFromTheWordsThatWereHeard() {
+        sounds((byte) -45, 2);
+        sounds((byte) -35, 1);
+        sounds(VOICE, 2);
+        sounds((byte) -35, 1);
+        sounds((byte) -45, 2);
+        Loudness.Words whole = new Loudness.Words(at(3), at(5), true, true);
+        assertThat(loudness.around(whole, at(0), at(8))).isEqualTo(new Loudness.Stretch(at(2.85), at(5.15)));
+    }
+
+    @Test
+    void aWordThatWasNotHeardIsLookedForInANoisyRoomToo() {
+        sounds((byte) -45, 2);
+        sounds(VOICE, 3);
+        sounds((byte) -45, 2);
+        Loudness.Stretch bounds = loudness.around(new Loudness.Words(at(2.5), at(4.5), false, true), at(0), at(7));
+        assertThat(bounds).isEqualTo(new Loudness.Stretch(at(1.95), at(4.65)));
+        bounds = loudness.around(new Loudness.Words(at(2.5), at(4.5), true, false), at(0), at(7));
+        assertThat(bounds).isEqualTo(new Loudness.Stretch(at(2.35), at(5.05)));
+    }
+
+    @Test
+    void inAQuietRoomAVoiceIsFollowedToItsEnd() {
+        sounds(ROOM, 2);
+        sounds((byte) -40, 0.5);
+        sounds(VOICE, 2);
+        sounds((byte) -40, 0.5);
+        sounds(ROOM, 2);
+        Loudness.Words whole = new Loudness.Words(at(2.6), at(4.4), true, true);
+        assertThat(loudness.around(whole, at(0), at(7))).isEqualTo(new Loudness.Stretch(at(1.95), at(5.05)));
+    }
+
+    @Test
+    void theLevelOfAStretchIsThatOfItsLoudFrames() {
+        sounds(ROOM, 1);
+        sounds(VOICE, 0.2);
+        sounds((byte) -30, 0.8);
+        assertThat(loudness.loud(at(1), at(2))).hasValue(VOICE);
+        assertThat(loudness.loud(at(1.15), at(2))).hasValue(-30);
+        assertThat(loudness.loud(at(0), at(1))).hasValue(ROOM);
+        assertThat(loudness.loud(at(2), at(3))).isEmpty();
+    }
+
+    @Test
     void aVoiceGoesOnUntilItPauses() {
         sounds(ROOM, 1);
         sounds(VOICE, 2);

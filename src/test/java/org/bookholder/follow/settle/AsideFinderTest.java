@@ -8,12 +8,15 @@ import static org.bookholder.testing.Readings.word;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.bookholder.follow.evidence.Loudness;
 import org.bookholder.follow.evidence.OpenWords;
 import org.bookholder.follow.graph.PathSpan;
 import org.bookholder.follow.graph.PathStep;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
+import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 
 /** What counts as speech that is not in the script, by the words that each ear heard outside the attempts. */
@@ -21,6 +24,9 @@ final class AsideFinderTest {
     private static final Attempt FIRST = complete(2, 1, 1, 4, 10, 12);
     private static final Attempt SECOND = complete(2, 2, 2, 4, 20, 22);
 
+    private static final Attempt THIRD = complete(2, 3, 3, 4, 30, 32);
+
+    private final byte[] levels = new byte[40 * FrameLevels.PER_SECOND];
     private final OpenWords open = new OpenWords();
     private final List<PathSpan> spans = new ArrayList<>();
 
@@ -78,6 +84,49 @@ final class AsideFinderTest {
         assertThat(found(FIRST)).isEmpty();
     }
 
+    @Test
+    void whatIsFarSofterThanTheReaderIsSomebodyElses() {
+        open(word("one", 1, 1.5), word("moment", 1.6, 2));
+        levels(-20, -40);
+        assertThat(found(FIRST, SECOND, THIRD)).isEmpty();
+    }
+
+    @Test
+    void theReaderMayTurnAway() {
+        open(word("one", 1, 1.5), word("moment", 1.6, 2));
+        levels(-20, -28);
+        assertThat(found(FIRST, SECOND, THIRD)).hasSize(1);
+    }
+
+    @Test
+    void whileTheReaderIsHardlyKnownNothingIsTooSoft() {
+        open(word("one", 1, 1.5), word("moment", 1.6, 2));
+        levels(-20, -40);
+        assertThat(found(FIRST, SECOND)).hasSize(1);
+    }
+
+    @Test
+    void oneLoudReadingDoesNotMakeTheOthersSoft() {
+        open(word("one", 24.0, 24.5), word("moment", 24.6, 25));
+        levels(-30, -36);
+        fill(10, 12, -15);
+        assertThat(found(FIRST, SECOND, THIRD)).hasSize(1);
+    }
+
+    /** Levels in dBFS of the lines, and of what is said outside. */
+    private void levels(int lines, int outside) {
+        Arrays.fill(levels, (byte) -70);
+        fill(1, 2, outside);
+        fill(24, 25, outside);
+        fill(10, 12, lines);
+        fill(20, 22, lines);
+        fill(30, 32, lines);
+    }
+
+    private void fill(int from, int to, int level) {
+        Arrays.fill(levels, from * FrameLevels.PER_SECOND, to * FrameLevels.PER_SECOND, (byte) level);
+    }
+
     private void open(RecognizedWord... words) {
         open.add(Arrays.asList(words), words[words.length - 1].end());
     }
@@ -93,6 +142,10 @@ final class AsideFinderTest {
     }
 
     private List<Aside> found(Attempt... attempts) {
-        return new AsideFinder(open).find(spans, Arrays.asList(attempts), 2);
+        Loudness loudness = new Loudness(StreamTime.ZERO);
+        loudness.add(new FrameLevels(StreamTime.ZERO, levels));
+        ReaderLevel reader = new ReaderLevel(loudness);
+        Arrays.stream(attempts).forEach(reader::add);
+        return new AsideFinder(open, reader).find(spans, Arrays.asList(attempts), 2);
     }
 }
