@@ -20,24 +20,33 @@ public final class SpokenForms {
             int named = 0;
             int missed = 0;
             int whole = 0;
+            int strange = 0;
+            int understood = 0;
             for (SpokenList.Item item : list.items()) {
                 List<String> missing = item.missed();
                 named += item.forms().size();
                 missed += missing.size();
                 whole += missing.isEmpty() ? 1 : 0;
-                missing.forEach(form -> System.out.println(item.written() + " => " + form));
+                List<String> unknown = item.strange();
+                strange += unknown.size();
+                understood += unknown.isEmpty() ? 1 : 0;
+                missing.forEach(form -> System.out.println(
+                        (unknown.contains(form) ? "" : "(understood) ") + item.written() + " => " + form));
             }
             int items = list.items().size();
             System.out.printf(
                     Locale.ROOT,
-                    "%s: %d of %d forms (%.1f %%), %d of %d items whole (%.1f %%)%n",
+                    "%s: %d of %d forms (%.1f %%), %d of %d items whole (%.1f %%);"
+                            + " with what is understood freely %.1f %% and %.1f %%%n",
                     name,
                     named - missed,
                     named,
                     100.0 * (named - missed) / named,
                     whole,
                     items,
-                    100.0 * whole / items);
+                    100.0 * whole / items,
+                    100.0 * (named - strange) / named,
+                    100.0 * understood / items);
         }
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.normalize.FreeReading;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
 
@@ -30,13 +31,26 @@ record SpokenList(List<Item> items) {
     record Item(String language, String kind, String written, List<String> forms) {
         /** The forms that the program does not allow. */
         List<String> missed() throws ProblemException {
+            List<ScriptWord> words = words();
+            return forms.stream().filter(form -> !allows(words, form)).toList();
+        }
+
+        private List<ScriptWord> words() throws ProblemException {
             String script = "---\nlanguage: " + language + "\nlines: as-written\n---\n" + written;
             List<ScriptWord> words = new ArrayList<>();
             for (ScriptLine line :
                     ScriptReader.parse(script, "x.txt", Format.PLAIN_TEXT).lines()) {
                 words.addAll(line.words());
             }
-            return forms.stream().filter(form -> !allows(words, form)).toList();
+            return words;
+        }
+
+        /** The forms that are not even understood as another reading of the same. */
+        List<String> strange() throws ProblemException {
+            List<ScriptWord> words = words();
+            return forms.stream()
+                    .filter(form -> !allows(words, form) && !isUnderstood(words, form))
+                    .toList();
         }
     }
 
@@ -69,6 +83,25 @@ record SpokenList(List<Item> items) {
             forms.add((said.substring(0, open) + way.strip() + said.substring(close + 1)).strip());
         }
         return forms;
+    }
+
+    private static boolean isUnderstood(List<ScriptWord> words, String said) {
+        List<String> all = List.of(said.split(" ", -1));
+        Set<Integer> ends = Set.of(0);
+        for (ScriptWord word : words) {
+            Set<Integer> next = new HashSet<>();
+            for (int end : ends) {
+                for (List<String> form : word.spoken()) {
+                    int behind = end + form.size();
+                    if (behind <= all.size() && all.subList(end, behind).equals(form)) {
+                        next.add(behind);
+                    }
+                }
+                next.addAll(FreeReading.ends(word.written(), all, end));
+            }
+            ends = next;
+        }
+        return ends.contains(all.size());
     }
 
     /** Whether {@code said} is one form of each word after the other. */

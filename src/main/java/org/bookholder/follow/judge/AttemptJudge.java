@@ -75,7 +75,7 @@ public final class AttemptJudge {
         Loudness.Stretch said = heard.said(loudness, span, after, before);
         boolean complete = heard.complete(said, isCutOff(before));
         Loudness.Stretch bounds = complete
-                ? loudness.around(said.start(), said.end(), after, before)
+                ? loudness.around(heard.outermost(said), after, before)
                 : loudness.around(span.start(), span.end(), after, before);
         return new Attempt(
                 take,
@@ -104,10 +104,13 @@ public final class AttemptJudge {
         List<RecognizedWord> between =
                 open.between(said.start().since(MARGIN), said.end().plus(MARGIN));
         OpenAlignment alignment = new OpenAlignment(words, between);
-        List<Integer> wrong = wrongWords(words, heard, alignment);
+        OtherReading other = new OtherReading(words, between, alignment);
+        List<Integer> wrong = wrongWords(words, heard, alignment, other);
+        wrong.removeIf(other::covers);
         reader.add(take, span.start(), told(span.line(), words, heard, alignment, wrong, between.isEmpty()));
         wrong.removeIf(word -> reader.alwaysMisheard(lowerCase(words.get(word)), alignment.said(word)));
         List<Deviation> result = new ArrayList<>(new AddedWords(words, heard, alignment).find(span));
+        result.removeIf(added -> other.covers(added.word() - 1) || other.covers(added.word() - 2));
         for (int word : wrong) {
             result.add(deviation(words.get(word), alignment.said(word), word, wrong.size() > 1));
         }
@@ -118,13 +121,17 @@ public final class AttemptJudge {
         return result;
     }
 
-    private List<Integer> wrongWords(List<PreparedWord> words, HeardLine heard, OpenAlignment alignment) {
+    private List<Integer> wrongWords(
+            List<PreparedWord> words, HeardLine heard, OpenAlignment alignment, OtherReading other) {
         List<Integer> wrong = new ArrayList<>();
         for (int word = 0; word < heard.length(); word++) {
             boolean departs = alignment.reworded(word)
                     ? graph.asWritten() && alignment.rewordedFrom(word)
                     : isWrong(words, heard, alignment, word);
-            if ((departs && lost(words, heard, word)) || isFirmlyAnother(words, alignment, word)) {
+            boolean another = other.isAnother(word)
+                    && !heard.whole(word)
+                    && !words.get(word).standIn();
+            if ((departs && lost(words, heard, word)) || another || isFirmlyAnother(words, alignment, word)) {
                 wrong.add(word);
             }
         }

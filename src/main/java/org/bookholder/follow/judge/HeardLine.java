@@ -63,6 +63,15 @@ final class HeardLine {
         return matched[word];
     }
 
+    /** Whether the script ear heard every part of one of the ways to say the word; figures have many parts. */
+    boolean whole(int word) {
+        String parts = form[word];
+        return matched[word]
+                && parts != null
+                && graph.word(first + word).forms().stream()
+                        .anyMatch(way -> String.join(" ", way).equals(parts));
+    }
+
     /**
      * The stretch of a take that the reading covers: its words, extended to voice that joins them without a pause if
      * they seem to begin late or end early.
@@ -81,6 +90,11 @@ final class HeardLine {
             finish = StreamTime.max(finish, loudness.voiceUntil(end[lastMatched()], before));
         }
         return new Loudness.Stretch(begin, finish);
+    }
+
+    /** What was said, and whether its first and last word are those of the line. */
+    Loudness.Words outermost(Loudness.Stretch said) {
+        return new Loudness.Words(said.start(), said.end(), matched(0), matched(length() - 1));
     }
 
     /**

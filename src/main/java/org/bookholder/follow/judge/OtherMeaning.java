@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Words of one kind that mean something else, however alike they sound: thirty and fifty, green and brown, increase and
@@ -76,6 +77,17 @@ final class OtherMeaning {
     static boolean heardFor(List<List<String>> forms, String said) {
         List<String> heard = Arrays.asList(said.split(" ", -1));
         return !forms.contains(heard) && forms.stream().anyMatch(form -> differ(form, heard));
+    }
+
+    /** Whether two different words are of one kind. */
+    static boolean areOfOneKind(String one, String other) {
+        Integer kind = KIND.get(one);
+        return kind != null && !one.equals(other) && kind.equals(KIND.get(other));
+    }
+
+    /** Whether a word is part of a whole number. */
+    static boolean isNumber(String word) {
+        return Objects.equals(KIND.get(word), KIND.get("one"));
     }
 
     private static boolean differ(List<String> form, List<String> heard) {

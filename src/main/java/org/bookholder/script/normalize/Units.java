@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -176,6 +177,13 @@ final class Units {
 
     private static final Map<String, Unit> UNITS = read();
 
+    /** All names of units that are one word. */
+    private static final Set<String> NAMES = UNITS.values().stream()
+            .flatMap(unit -> unit.forms(true).all().stream())
+            .filter(name -> name.size() == 1 && name.get(0).length() > 2)
+            .map(name -> name.get(0))
+            .collect(Collectors.toUnmodifiableSet());
+
     /** Part of a pattern: a unit symbol, the longer ones first. */
     static final String SYMBOL = UNITS.keySet().stream()
             .sorted((a, b) -> b.length() - a.length())
@@ -211,6 +219,11 @@ final class Units {
     /** Whether a word is the symbol of a unit. */
     static boolean isSymbol(String word) {
         return word.length() > 1 && UNITS.containsKey(word);
+    }
+
+    /** Whether a word is the name of a unit, in the singular or the plural. */
+    static boolean isName(String word) {
+        return NAMES.contains(word);
     }
 
     /** How a unit alone is said; {@code single} if the number before it is exactly one. */
