@@ -132,7 +132,7 @@ final class SpokenNumbers {
             return tens;
         }
         at++;
-        return tens + unit;
+        return (long) tens + unit;
     }
 
     private String word() {
