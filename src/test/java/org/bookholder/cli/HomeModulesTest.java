@@ -78,6 +78,22 @@ final class HomeModulesTest {
         assertThat(browser.errors()).as("the title that was refused").allMatch(error -> error.contains("409"));
     }
 
+    @Test
+    void aMoveThatCannotBeMadeIsToldAndTakenBack() throws IOException {
+        browser.click("#rooms a[href='?view=plan']");
+        browser.until("document.querySelector('#modules summary')");
+        browser.click("#modules summary");
+        add("Knots");
+        browser.until("document.querySelector('[id=\"module-of-b.md\"]')");
+        String whole = Files.readString(yaml);
+        Files.writeString(yaml, whole + "lessons: [\n");
+        browser.choose("[id='module-of-b.md']", "1");
+        browser.until("document.querySelector('#move-w')?.textContent.includes('course.yaml')");
+        assertThat(browser.value("document.querySelector('[id=\"module-of-b.md\"]').value"))
+                .isEqualTo("0");
+        assertThat(Files.readString(yaml)).isEqualTo(whole + "lessons: [\n");
+    }
+
     private boolean ends(String text) {
         try {
             return Files.readString(yaml).endsWith(text);

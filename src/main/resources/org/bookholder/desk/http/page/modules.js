@@ -15,6 +15,7 @@ export function modules(plan, told) {
     el('p', { class: 'small' }, plan.modules.length ? 'The course goes through its modules from top to bottom.'
       : 'A long course is easier to follow in modules. All lessons stand in one list so far.'),
     ...groups.map((module) => group(module, plan, groups, told)),
+    el('p', { id: 'move-w', class: 'wrong', role: 'alert' }),
     el('form', { class: 'choices', novalidate: true, onsubmit: (event) => add(event, told) },
       el('label', { for: 'new-module', class: 'label' }, 'A new module'),
       el('input', { id: 'new-module', autocomplete: 'off', 'aria-describedby': 'new-module-w' }),
@@ -60,7 +61,9 @@ function name({ number, title }, told) {
 function row(lesson, i, all, groups, told) {
   const { script, title, module } = lesson;
   const move = async (to, place, focus) => {
-    await told({ do: 'module_move', script, module: to, place });
+    const trouble = await told({ do: 'module_move', script, module: to, place });
+    if (trouble) select.value = module;
+    byId('move-w').textContent = trouble;
     byId(`${focus}-${script}`)?.focus();
   };
   const select = el('select', { id: `module-of-${script}`, 'aria-label': `Module of ${title}`,
