@@ -120,16 +120,16 @@ final class FilmPageTest {
         double before = seconds("filmState().board.lines[0].used.in");
         browser.value("document.querySelector('#film-cut-in').focus()");
         press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
-        browser.until("filmState().board.lines[0].moved");
-        assertThat(seconds("filmState().board.lines[0].used.in")).isCloseTo(before + 0.03, within(0.001));
+        browser.until("Math.abs(filmState().board.lines[0].used.in - " + (before + 0.03) + ") < 0.001");
         browser.drag("#film-cut-out", -20);
         browser.until("filmState().board.lines[0].used.out < " + out);
         assertThat(kept().remarks().film(1).out())
                 .map(place -> place.at().seconds())
                 .hasValueSatisfying(
                         at -> assertThat(at).isCloseTo(seconds("filmState().board.lines[0].used.out"), within(0.001)));
-        press("u", "u");
-        browser.until("!filmState().board.lines[0].moved && !filmState().board.undo");
+        undoMoves();
+        assertThat(browser.value("filmState().board.lines[0].moved")).isEqualTo(false);
+        assertThat(seconds("filmState().board.lines[0].used.in")).isEqualTo(before);
         assertThat(kept().remarks().film(1)).isEqualTo(FilmChoices.NONE);
     }
 
@@ -229,6 +229,16 @@ final class FilmPageTest {
     private void press(CharSequence... keys) {
         for (CharSequence key : keys) {
             browser.press(key);
+        }
+    }
+
+    /** Takes back one move of the first line's places after the other; a pause between two arrows makes two of them. */
+    private void undoMoves() {
+        String places = "filmState().board.lines[0].used.in + ' ' + filmState().board.lines[0].used.out";
+        while (Boolean.TRUE.equals(browser.value("Boolean(filmState().board.undo)"))) {
+            Object before = browser.value(places);
+            browser.press("u");
+            browser.until(places + " !== '" + before + "'");
         }
     }
 

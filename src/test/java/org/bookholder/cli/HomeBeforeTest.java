@@ -41,8 +41,8 @@ final class HomeBeforeTest {
     @BeforeEach
     void open() throws Exception {
         Browser.needed();
-        equipment.hasMicrophone(near);
-        equipment.hasMicrophone(new SteadySource("Camera", 40));
+        equipment.staysPluggedIn(near);
+        equipment.staysPluggedIn(new SteadySource("Camera", 40));
         equipment.hasDisplays(
                 new Display(1, "Laptop", 0, 300, 1920, 1080, 194), new Display(2, "Glass", 1920, 0, 2560, 1440, 335));
         page = PageAtHome.start(folder, equipment, Optional.empty());
@@ -77,7 +77,7 @@ final class HomeBeforeTest {
         browser.lookAtEverySize("before-room");
 
         browser.until("document.querySelector('#sound-begin')");
-        equipment.hasMicrophone(roomAndVoice());
+        equipment.isCheckedWith(roomAndVoice());
         browser.click("#sound-begin");
         browser.until("homeState.sound.step === 'DONE'");
         assertThat(near.closed()).isTrue();

@@ -31,6 +31,8 @@ import org.bookholder.view.settings.WindowWish;
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
 public final class FakeEquipment implements Equipment {
     private final Deque<AudioSource> microphones = new ConcurrentLinkedDeque<>();
+    private final List<AudioSource> pluggedIn = new CopyOnWriteArrayList<>();
+    private Optional<AudioSource> checked = Optional.empty();
     private Optional<String> deadMicrophone = Optional.empty();
     private Ears ears = new FakeEars(List.of());
     private boolean realEars;
@@ -56,8 +58,19 @@ public final class FakeEquipment implements Equipment {
         realEars = true;
     }
 
+    /** A microphone that is opened once, after those given before it. */
     public void hasMicrophone(AudioSource source) {
         microphones.add(source);
+    }
+
+    /** A microphone that can be opened by its name as often as one likes. */
+    public void staysPluggedIn(AudioSource source) {
+        pluggedIn.add(source);
+    }
+
+    /** What a check of the sound hears, whichever microphone it asks for. */
+    public void isCheckedWith(AudioSource source) {
+        checked = Optional.of(source);
     }
 
     /** A microphone is listed that cannot be opened. */
@@ -107,7 +120,9 @@ public final class FakeEquipment implements Equipment {
 
     @Override
     public List<String> microphones() {
-        return Stream.concat(deadMicrophone.stream(), microphones.stream().map(AudioSource::name))
+        return Stream.concat(
+                        deadMicrophone.stream(),
+                        Stream.concat(pluggedIn.stream(), microphones.stream()).map(AudioSource::name))
                 .toList();
     }
 
@@ -116,11 +131,16 @@ public final class FakeEquipment implements Equipment {
         if (deadMicrophone.isPresent()) {
             throw new ProblemException("no microphone can be opened", deadMicrophone.get(), "plug another one in");
         }
-        AudioSource next = microphones.poll();
-        if (next == null) {
-            throw new ProblemException("there is no microphone", "microphone", "plug one in");
-        }
-        return next;
+        Optional<AudioSource> known = pluggedIn.stream()
+                .filter(source -> name.isPresent() && source.name().equals(name.get()))
+                .findFirst();
+        return known.or(() -> Optional.ofNullable(microphones.poll()))
+                .orElseThrow(() -> new ProblemException("there is no microphone", "microphone", "plug one in"));
+    }
+
+    @Override
+    public AudioSource microphoneWithSides(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
+        return checked.isPresent() ? checked.get() : microphone(name, nanoTime);
     }
 
     @Override

@@ -61,8 +61,7 @@ final class BeforeRoom {
                     throw new ProblemException(
                             "a lesson is being read", "before you read", "check the sound when it is over");
                 }
-                levels.letGo();
-                checks.begin(settings.microphone());
+                checks.begin(settings.microphone(), levels::letGo);
             }
             case "stop" -> checks.stop();
             case "displays" -> displays.look();

@@ -80,11 +80,15 @@ public final class SoundChecks implements Stage {
     /**
      * Asks for a check with the microphone that was chosen for this machine, the system's default if none was; nothing happens while
      * one goes on.
+     *
+     * @param free lets go of the microphone, if something else of the program has it; called when it is known that a check goes on, so
+     *     that nothing takes it again, and before the check opens it
      */
-    public synchronized void begin(Optional<String> chosen) {
+    public synchronized void begin(Optional<String> chosen, Runnable free) {
         if (!status().goesOn()) {
             stopping.set(false);
             status.set(Status.at(Step.OPENING, chosen.orElse(""), 0));
+            free.run();
             requests.add(new SoundCheckRequest(ROOM_SECONDS, VOICE_SECONDS, chosen, chosen, Optional.empty()));
         }
     }
