@@ -119,44 +119,46 @@ final class EveryPageTest {
     }
 
     @Test
-    void everyPageCanBeSeenInAllColours() throws IOException {
+    void everyPageFitsAndCanBeSeenInAllColours() throws IOException {
         assertThat(PAGES).as("the pages of all services").containsAll(VIEWS);
-        browser.size(1440, 900);
         for (String name : PAGES) {
+            browser.size(390, 844);
             browser.ordinaryColours("light");
             show(name);
-            for (String theme : List.of("light", "dark")) {
-                browser.dress(theme);
-                browser.ordinaryColours(theme);
-                assertThat(theme.equals("light") ? browser.seriousFaults() : browser.faultsOfColour())
-                        .as(name + ", " + theme)
-                        .isEmpty();
-                browser.wholePicture("page-" + name + "-" + theme + "-1440");
-                browser.forcedColours(theme);
-                assertThat(browser.faultsOfColour())
-                        .as(name + ", " + theme + ", forced colours")
-                        .isEmpty();
-                assertThat(browser.value(PLATED))
-                        .as(name + ", buttons in forced colours")
-                        .isEqualTo(List.of());
-            }
+            browser.dress("light");
+            fits(name);
+            canBeSeen(name);
         }
     }
 
-    @Test
-    void everyPageFits() throws IOException {
-        for (String name : PAGES) {
-            browser.size(390, 844);
-            show(name);
-            // 720 pixels are what is left of 1440 at 200 %.
-            for (int width : new int[] {390, 720, 1024, 1920}) {
-                browser.size(width, width == 390 ? 844 : width == 720 ? 450 : 1080);
-                assertThat(browser.value("document.documentElement.scrollWidth <= innerWidth"))
-                        .as(name + " fits in " + width + " pixels")
-                        .isEqualTo(true);
-                assertThat(browser.value(OUT_OF_SIGHT)).as(name + ", " + width).isEqualTo(List.of());
-                browser.wholePicture("page-" + name + "-light-" + width);
-            }
+    private void fits(String name) throws IOException {
+        // 720 pixels are what is left of 1440 at 200 %.
+        for (int width : new int[] {390, 720, 1024, 1920}) {
+            browser.size(width, width == 390 ? 844 : width == 720 ? 450 : 1080);
+            assertThat(browser.value("document.documentElement.scrollWidth <= innerWidth"))
+                    .as(name + " fits in " + width + " pixels")
+                    .isEqualTo(true);
+            assertThat(browser.value(OUT_OF_SIGHT)).as(name + ", " + width).isEqualTo(List.of());
+            browser.wholePicture("page-" + name + "-light-" + width);
+        }
+    }
+
+    private void canBeSeen(String name) throws IOException {
+        browser.size(1440, 900);
+        for (String theme : List.of("light", "dark")) {
+            browser.dress(theme);
+            browser.ordinaryColours(theme);
+            assertThat(theme.equals("light") ? browser.seriousFaults() : browser.faultsOfColour())
+                    .as(name + ", " + theme)
+                    .isEmpty();
+            browser.wholePicture("page-" + name + "-" + theme + "-1440");
+            browser.forcedColours(theme);
+            assertThat(browser.faultsOfColour())
+                    .as(name + ", " + theme + ", forced colours")
+                    .isEmpty();
+            assertThat(browser.value(PLATED))
+                    .as(name + ", buttons in forced colours")
+                    .isEqualTo(List.of());
         }
     }
 

@@ -43,6 +43,11 @@ public final class Browser implements AutoCloseable {
     private static final int MOST_TABS = 150;
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+    /** Between two looks at a page, the first and at most: many looks a second keep a processor busy, and most waits are long. */
+    private static final long SHORTEST_PAUSE_NANOS = 20_000_000;
+
+    private static final long LONGEST_PAUSE_NANOS = 320_000_000;
+
     private final ChromeDriver driver;
     private final boolean shared;
 
@@ -117,12 +122,14 @@ public final class Browser implements AutoCloseable {
     /** Waits until an expression on the page is true. */
     public void until(String expression) {
         long end = System.nanoTime() + PATIENCE.toNanos();
+        long pause = SHORTEST_PAUSE_NANOS;
         while (!Boolean.TRUE.equals(value("Boolean(" + expression + ")"))) {
             assertThat(System.nanoTime() - end)
                     .as(() -> "nanoseconds past patience for " + expression + ", where the page reads "
                             + value("document.body.innerText"))
                     .isNegative();
-            LockSupport.parkNanos(50_000_000);
+            LockSupport.parkNanos(pause);
+            pause = Math.min(2 * pause, LONGEST_PAUSE_NANOS);
         }
     }
 
