@@ -3,6 +3,7 @@ package org.bookholder.follow.judge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.bookholder.script.normalize.FreeReading;
 
 /**
@@ -10,13 +11,41 @@ import org.bookholder.script.normalize.FreeReading;
  * mistake puts other words there, too ("a tea" for "eighty"), and is no proof.
  */
 final class FigureDifference {
-    /** Words without which, or with which, a figure is another one; beside the number words. */
+    /** Words without which, or with which, a figure is another one; beside the number words and {@link #POINT}. */
     private static final Set<String> DECISIVE =
-            Set.of("minus", "negative", "point", "percent", "half", "quarter", "quarters", "squared", "cubed");
+            Set.of("minus", "negative", "percent", "half", "quarter", "quarters", "squared", "cubed");
+
+    /** It may be left out between digits ("five nine"), but not before them all. */
+    private static final String POINT = "point";
+
+    private static final Set<String> DIGITS =
+            Set.of("oh", "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
 
     /** Words that come and go with the numbers beside them. */
     private static final Set<String> BETWEEN =
             Set.of("to", "and", "of", "over", "by", "through", "a", "the", "per", "dot", "slash", "out", "in");
+
+    /** "A hundred" and "one hundred" are the same. */
+    private static final Set<String> SCALES = Set.of("hundred", "thousand", "million", "billion");
+
+    private static final Set<String> ONE = Set.of("a", "one");
+
+    /** "A m" and "p m" are heard in two words. */
+    private static final Set<String> HALVES_OF_A_DAY = Set.of("a", "p");
+
+    private static final Set<String> MONTHS = Set.of(
+            "january",
+            "february",
+            "march",
+            "april",
+            "may",
+            "june",
+            "july",
+            "august",
+            "september",
+            "october",
+            "november",
+            "december");
 
     private FigureDifference() {}
 
@@ -30,7 +59,7 @@ final class FigureDifference {
         int least = Integer.MAX_VALUE;
         boolean changes = false;
         for (List<String> form : forms) {
-            List<String[]> differences = differences(form, said);
+            List<Difference> differences = differences(plain(form), plain(said));
             if (differences.size() < least) {
                 least = differences.size();
                 changes = false;
@@ -42,29 +71,54 @@ final class FigureDifference {
         return changes;
     }
 
-    private static boolean decide(List<String[]> differences) {
-        List<String[]> weighty =
-                differences.stream().filter(pair -> !isBetween(pair)).toList();
-        return !weighty.isEmpty() && weighty.stream().allMatch(pair -> isDecisive(pair[0], pair[1]));
+    /** Without what may stand before "hundred" and the like or be left out. */
+    private static List<String> plain(List<String> words) {
+        return IntStream.range(0, words.size())
+                .filter(i -> i + 1 == words.size() || !ONE.contains(words.get(i)) || !SCALES.contains(words.get(i + 1)))
+                .mapToObj(words::get)
+                .toList();
     }
 
-    /** Whether a word that comes between numbers, or a unit behind them, is missing or was added. */
-    private static boolean isBetween(String[] pair) {
-        String one = pair[0] + pair[1];
-        return (pair[0].isEmpty() || pair[1].isEmpty()) && (BETWEEN.contains(one) || FreeReading.isUnit(one));
+    private static boolean decide(List<Difference> differences) {
+        List<Difference> weighty =
+                differences.stream().filter(one -> !one.isBetween()).toList();
+        return !weighty.isEmpty() && weighty.stream().allMatch(Difference::isDecisive);
     }
 
-    /** Whether a value is another one with one word for another, either of which may be missing (empty). */
-    private static boolean isDecisive(String written, String said) {
-        if (written.isEmpty() || said.isEmpty()) {
-            String one = written + said;
-            return DECISIVE.contains(one) || (OtherMeaning.isNumber(one) && !one.equals("a"));
+    /**
+     * One word for another.
+     *
+     * @param written empty if it was added
+     * @param said empty if it is missing
+     * @param first whether it is at the beginning
+     */
+    private record Difference(String written, String said, boolean first) {
+        /** Whether a word that comes between numbers, or a unit behind them, is missing or was added, or is in another number. */
+        boolean isBetween() {
+            if (written.isEmpty() || said.isEmpty()) {
+                String one = written + said;
+                return one.equals(POINT) ? !first && said.isEmpty() : BETWEEN.contains(one) || FreeReading.isUnit(one);
+            }
+            return FreeReading.areTheSameUnit(written, said);
         }
-        return OtherMeaning.areOfOneKind(written, said) || FreeReading.areDifferentUnits(written, said);
+
+        /** Whether a value is another one by it. */
+        boolean isDecisive() {
+            if (written.isEmpty() || said.isEmpty()) {
+                String one = written + said;
+                return one.equals(POINT) || DECISIVE.contains(one) || OtherMeaning.isNumber(one);
+            }
+            return OtherMeaning.areOfOneKind(written, said)
+                    || FreeReading.areDifferentUnits(written, said)
+                    || (written.equals(POINT) && DIGITS.contains(said))
+                    || (said.equals(POINT) && DIGITS.contains(written))
+                    || (HALVES_OF_A_DAY.contains(written) && HALVES_OF_A_DAY.contains(said))
+                    || (MONTHS.contains(written) && MONTHS.contains(said));
+        }
     }
 
     /** Pairs of words that differ, in the alignment with the fewest such pairs. */
-    private static List<String[]> differences(List<String> form, List<String> said) {
+    private static List<Difference> differences(List<String> form, List<String> said) {
         int[][] cost = new int[form.size() + 1][said.size() + 1];
         for (int i = 0; i <= form.size(); i++) {
             for (int j = 0; j <= said.size(); j++) {
@@ -75,7 +129,7 @@ final class FigureDifference {
                                 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
             }
         }
-        List<String[]> differences = new ArrayList<>();
+        List<Difference> differences = new ArrayList<>();
         int i = form.size();
         int j = said.size();
         while (i + j > 0) {
@@ -85,12 +139,12 @@ final class FigureDifference {
                 i--;
                 j--;
                 if (step > 0) {
-                    differences.add(new String[] {form.get(i), said.get(j)});
+                    differences.add(new Difference(form.get(i), said.get(j), i == 0));
                 }
             } else if (i > 0 && cost[i][j] == cost[i - 1][j] + 1) {
-                differences.add(new String[] {form.get(--i), ""});
+                differences.add(new Difference(form.get(--i), "", i == 0));
             } else {
-                differences.add(new String[] {"", said.get(--j)});
+                differences.add(new Difference("", said.get(--j), i == 0));
             }
         }
         return differences;

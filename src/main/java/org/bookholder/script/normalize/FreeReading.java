@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.bookholder.script.normalize.SpokenNumbers.Said;
 
 /**
@@ -108,9 +109,24 @@ public final class FreeReading {
         return Units.isName(word);
     }
 
-    /** Whether two words are names of units that are not the same, whatever their number and spelling. */
+    /** Whether two words are names of units, or of money, that are not the same, whatever their number and spelling. */
     public static boolean areDifferentUnits(String one, String other) {
-        return Units.isName(one) && Units.isName(other) && !singular(one).equals(singular(other));
+        return isMeasure(one) && isMeasure(other) && !areTheSameUnit(one, other);
+    }
+
+    /** Whether two words are names of the same unit or money, whatever their number and spelling. */
+    public static boolean areTheSameUnit(String one, String other) {
+        boolean money = MONEY.values().stream()
+                .flatMap(sort -> Stream.of(sort.whole(), sort.hundredth()))
+                .anyMatch(names -> names.contains(one) && names.contains(other));
+        return money || (isMeasure(one) && isMeasure(other) && singular(one).equals(singular(other)));
+    }
+
+    private static boolean isMeasure(String word) {
+        return Units.isName(word)
+                || MONEY.values().stream()
+                        .anyMatch(sort ->
+                                sort.whole().contains(word) || sort.hundredth().contains(word));
     }
 
     private static String singular(String unit) {

@@ -24,6 +24,8 @@ final class OtherReadingTest {
                 "The invoice #00417 is open today. | the invoice oh oh four one seven is open today",
                 "A 50/34 crankset is fitted here. | a fifty by thirty four crankset is fitted here",
                 "The wind is SW today and strong. | the wind is southwest today and strong",
+                "He ran the 100m in nine seconds. | he ran the hundred metres in nine seconds",
+                "It has 1,200 users by now. | it has a thousand two hundred users by now",
                 "Position 50°42′N is on the chart. | position fifty degrees forty two minutes north is on the chart",
             })
     void anotherWayToSayFiguresIsClean(String line, String read) throws ProblemException {
@@ -39,6 +41,12 @@ final class OtherReadingTest {
                 "Sift 225 g of plain flour first. | sift two hundred and five grams of plain flour first | 225 g swapped",
                 "A gradient of 1 in 37½ is steep. | a gradient of one in thirty seven is steep | 37½ swapped",
                 "It costs $1,250 in the summer. | it costs twelve fifteen in the summer | $1,250 swapped",
+                "Take a 0.5 mm pen for the outline. | take a five millimeter pen for the outline | 0.5 mm swapped",
+                "It took 1h 45m from here. | it took two hours forty five minutes from here | 1h 45m swapped",
+                "It is $16 for the set. | it is sixteen pounds for the set | $16 swapped",
+                "Version 2.0.1 mends the door. | version two point one mends the door | 2.0.1 swapped",
+                "She came on May 5, 1987 by train. | she came on march fifth nineteen eighty seven by train | May 5, 1987 swapped",
+                "Open from 9am-5pm on most days. | open from nine p m to five p m on most days | 9am-5pm swapped",
                 "Stop after 45 mins every day. | stop after forty five hours every day | 45 mins swapped",
             })
     void anotherValueIsCalled(String line, String read, String deviation) throws ProblemException {
