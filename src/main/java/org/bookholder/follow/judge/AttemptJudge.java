@@ -44,7 +44,7 @@ public final class AttemptJudge {
     private static final double SAME_SOUND = 0.4;
 
     /** How sure the open ear must be of a word to be believed against the script ear. */
-    private static final double FIRM = 0.9;
+    static final double FIRM = 0.9;
 
     /** How different two words of one kind must sound for that; "thirteen" and "thirty" don't. */
     private static final double NEARLY_THE_SAME = 0.3;
@@ -128,9 +128,8 @@ public final class AttemptJudge {
             boolean departs = alignment.reworded(word)
                     ? graph.asWritten() && alignment.rewordedFrom(word)
                     : isWrong(words, heard, alignment, word);
-            boolean another = other.isAnother(word)
-                    && !heard.whole(word)
-                    && !words.get(word).standIn();
+            boolean another = !words.get(word).standIn()
+                    && (other.isFirmlyAnother(word) || (other.isAnother(word) && !heard.whole(word)));
             if ((departs && lost(words, heard, word)) || another || isFirmlyAnother(words, alignment, word)) {
                 wrong.add(word);
             }

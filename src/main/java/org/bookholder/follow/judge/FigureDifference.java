@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.bookholder.script.normalize.FreeReading;
+import org.bookholder.script.pronounce.SoundAlike;
 
 /**
  * How what was said differs from the nearest of the ways to say a figure: by words that change its value, and by no others. An ear's
@@ -47,28 +48,51 @@ final class FigureDifference {
             "november",
             "december");
 
-    private FigureDifference() {}
+    /** "Thirteen" and "thirty" sound nearly the same, as distances of {@link SoundAlike} go. */
+    private static final double NEARLY_THE_SAME = 0.3;
+
+    /** For each of the nearest ways, by what it differs. */
+    private final List<List<Difference>> nearest;
+
+    private FigureDifference(List<List<Difference>> nearest) {
+        this.nearest = nearest;
+    }
 
     /**
-     * Whether the value is another one.
+     * Compares what was said with the nearest of the ways to say a figure.
      *
-     * @param forms the ways to say it
+     * @param forms the ways to say it, at least one
      * @param said what was said
      */
-    static boolean changesValue(List<List<String>> forms, List<String> said) {
-        int least = Integer.MAX_VALUE;
-        boolean changes = false;
+    static FigureDifference of(List<List<String>> forms, List<String> said) {
+        List<List<Difference>> nearest = new ArrayList<>();
         for (List<String> form : forms) {
             List<Difference> differences = differences(plain(form), plain(said));
-            if (differences.size() < least) {
-                least = differences.size();
-                changes = false;
+            if (!nearest.isEmpty() && differences.size() < nearest.get(0).size()) {
+                nearest.clear();
             }
-            if (differences.size() == least) {
-                changes |= decide(differences);
+            if (nearest.isEmpty() || differences.size() == nearest.get(0).size()) {
+                nearest.add(differences);
             }
         }
-        return changes;
+        return new FigureDifference(nearest);
+    }
+
+    /** In how many words it differs. */
+    int size() {
+        return nearest.get(0).size();
+    }
+
+    /** Whether the value is another one. */
+    boolean changesValue() {
+        return nearest.stream().anyMatch(FigureDifference::decide);
+    }
+
+    /** Whether the value is another one by words that stand for others and don't sound like them. */
+    boolean clearlyChangesValue() {
+        return nearest.stream()
+                .anyMatch(differences ->
+                        decide(differences) && differences.stream().allMatch(one -> one.isBetween() || one.isClear()));
     }
 
     /** Without what may stand before "hundred" and the like or be left out. */
@@ -100,6 +124,11 @@ final class FigureDifference {
                 return one.equals(POINT) ? !first && said.isEmpty() : BETWEEN.contains(one) || FreeReading.isUnit(one);
             }
             return FreeReading.areTheSameUnit(written, said);
+        }
+
+        /** Whether one word stands for another that sounds different. */
+        boolean isClear() {
+            return !written.isEmpty() && !said.isEmpty() && SoundAlike.distance(written, said) > NEARLY_THE_SAME;
         }
 
         /** Whether a value is another one by it. */

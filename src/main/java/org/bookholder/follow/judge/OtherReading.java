@@ -18,11 +18,18 @@ final class OtherReading {
     /** No figures take more words than that; limits the work. */
     private static final int MOST_HEARD = 40;
 
+    /** Beside more words that were not heard as written it isn't known where a figure begins and ends. */
+    private static final int MOST_MISHEARD = 2;
+
+    /** So many words may be heard for one of those. */
+    private static final int MISHEARD = 2;
+
     private final List<PreparedWord> words;
     private final List<RecognizedWord> heard;
     private final OpenAlignment alignment;
     private final BitSet covered = new BitSet();
     private final BitSet others = new BitSet();
+    private final BitSet firm = new BitSet();
 
     /** @param heard what the open ear heard of the line, in order of time */
     OtherReading(List<PreparedWord> words, List<RecognizedWord> heard, OpenAlignment alignment) {
@@ -48,6 +55,11 @@ final class OtherReading {
         return others.get(word);
     }
 
+    /** The same, if the open ear was sure of each word and the words that differ don't sound alike: whatever the script ear heard. */
+    boolean isFirmlyAnother(int word) {
+        return firm.get(word);
+    }
+
     private boolean isFixed(int word) {
         return alignment.exact(word) && !mayBe(word);
     }
@@ -65,33 +77,60 @@ final class OtherReading {
         if (figures.isEmpty() || first >= last || last - first > MOST_HEARD) {
             return;
         }
-        List<String> said =
-                heard.subList(first, last).stream().map(RecognizedWord::text).toList();
-        if (isReading(from, to, said)) {
+        List<RecognizedWord> between = heard.subList(first, last);
+        if (isReading(from, to, texts(between))) {
             covered.set(from, to);
         } else {
-            compare(from, to, said);
+            compare(from, to, between);
         }
     }
 
-    /** Compares what is left of some words when those that were heard as written are taken off at both ends. */
-    private void compare(int from, int to, List<String> said) {
+    private static List<String> texts(List<RecognizedWord> words) {
+        return words.stream().map(RecognizedWord::text).toList();
+    }
+
+    /** Compares a figure with what is left when words that were heard as written are taken off at both ends. */
+    private void compare(int from, int to, List<RecognizedWord> said) {
         int first = from;
         int last = to;
-        List<String> left = said;
+        List<RecognizedWord> left = said;
         while (last - first > 1) {
-            int begin = longest(first, left, true);
-            int end = begin > 0 ? 0 : longest(last - 1, left, false);
+            int begin = longest(first, texts(left), true);
+            int end = begin > 0 ? 0 : longest(last - 1, texts(left), false);
             if (begin + end == 0) {
-                return;
+                break;
             }
             left = left.subList(begin, left.size() - end);
             first += begin > 0 ? 1 : 0;
             last -= begin > 0 ? 0 : 1;
         }
-        if (mayBe(first)
-                && FigureDifference.changesValue(words.get(first).word().spoken(), left)) {
-            others.set(first);
+        List<Integer> figures =
+                IntStream.range(first, last).filter(this::mayBe).boxed().toList();
+        if (figures.size() == 1 && last - first - 1 <= MOST_MISHEARD) {
+            compare(figures.get(0), MISHEARD * (figures.get(0) - first), MISHEARD * (last - 1 - figures.get(0)), left);
+        }
+    }
+
+    /**
+     * Compares one figure, beside which other words were misheard: the part of what was said that is nearest to it.
+     *
+     * @param before how many words at the beginning may belong to words before it
+     * @param after the same at the end
+     */
+    private void compare(int figure, int before, int after, List<RecognizedWord> said) {
+        List<List<String>> forms = words.get(figure).word().spoken();
+        int least = Integer.MAX_VALUE;
+        for (int begin = 0; begin <= Math.min(before, said.size()); begin++) {
+            for (int end = said.size(); end >= Math.max(begin, said.size() - after); end--) {
+                List<RecognizedWord> part = said.subList(begin, end);
+                FigureDifference difference = FigureDifference.of(forms, texts(part));
+                if (difference.size() < least) {
+                    least = difference.size();
+                    boolean sure = part.stream().allMatch(word -> word.confidence() >= AttemptJudge.FIRM);
+                    others.set(figure, difference.changesValue());
+                    firm.set(figure, sure && difference.clearlyChangesValue());
+                }
+            }
         }
     }
 

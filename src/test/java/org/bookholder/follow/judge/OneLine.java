@@ -43,7 +43,12 @@ public final class OneLine {
 
     /** Its attempts, if the two ears hear it differently. */
     public static List<Attempt> heard(String line, String scriptEar, String openEar) {
-        return between(ReadAloud.of(Scripts.of(BEFORE, line, AFTER)), in -> in.say(scriptEar, openEar));
+        return heard(ReadAloud.of(Scripts.of(BEFORE, line, AFTER)), scriptEar, openEar);
+    }
+
+    /** The same by a reader of a script of that {@link #text}. */
+    public static List<Attempt> heard(ReadAloud reader, String scriptEar, String openEar) {
+        return between(reader, in -> in.say(scriptEar, openEar));
     }
 
     private static List<Attempt> between(ReadAloud reader, UnaryOperator<ReadAloud> line) {
