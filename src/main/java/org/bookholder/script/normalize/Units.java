@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -192,7 +193,7 @@ final class Units {
 
     /** Part of a pattern: one or several symbols with their powers; {@link #compound} says what its groups are. */
     static final String COMPOUND = "(sq\\.?\\s|cu\\.?\\s)?" + SYMBOL + "([²³]|(?<=m)[23])?([·⋅]" + SYMBOL
-            + "([²³])?)?(?:/" + SYMBOL + "([²³])?)?";
+            + "([²³])?)?(?:/" + SYMBOL + "([²³])?(?:/(?:" + SYMBOL + "|(dose|minute|hour|day|week)))?)?";
 
     /** The name of a measure in full behind a number; group 1 is its singular. */
     static final Pattern MEASURE = Pattern.compile(
@@ -308,7 +309,7 @@ final class Units {
     }
 
     /**
-     * How a compound of units is said, such as "kg/m³" or "kW·h", matched by {@link #COMPOUND} as the groups from {@code first} on.
+     * How a compound of units is said, such as "kg/m³", "kW·h" or "mg/kg/day", matched by {@link #COMPOUND} as the groups from {@code first} on.
      *
      * @param single whether the number before it is exactly one
      */
@@ -327,8 +328,18 @@ final class Units {
         }
         SpokenForms one = power(m.group(first + 6), m.group(first + 7), null, true);
         String plain = String.join(" ", said(m.group(first + 6), true).first());
-        one = one.first(1).or(british(String.join(" ", one.first()))).or(behind(plain, m.group(first + 7)));
-        return forms.first(3).then(SpokenForms.of("per", article(plain))).then(one);
+        SpokenForms named =
+                one.first(1).or(british(String.join(" ", one.first()))).or(behind(plain, m.group(first + 7)));
+        SpokenForms rate = SpokenForms.of("per", article(plain));
+        Optional<SpokenForms> last = Optional.ofNullable(m.group(first + 8))
+                .map(symbol -> said(symbol, true).first(2))
+                .or(() -> Optional.ofNullable(m.group(first + 9)).map(SpokenForms::of));
+        if (last.isEmpty()) {
+            return forms.first(3).then(rate).then(named);
+        }
+        SpokenForms each =
+                SpokenForms.of("per", article(String.join(" ", last.get().first())));
+        return forms.first(3).then(rate.first(1)).then(one.first(2)).then(each).then(last.get());
     }
 
     /** "centimeter cubed", "second per second"; none without a power. */

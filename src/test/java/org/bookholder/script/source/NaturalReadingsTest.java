@@ -182,6 +182,8 @@ class NaturalReadingsTest {
                 "7 sq miles | seven square miles",
                 "between 10–15 °C | between ten and fifteen degrees celsius",
                 "9.8 m/s² | nine point eight meters per second squared",
+                "5 ml/kg/day | five milliliters per kilo a day",
+                "10 mg/kg/h | ten milligrams per kilogram per hour",
                 "4 m/s | four meters a second",
                 "10⁵ m/s | ten to the fifth meters per second",
                 "20 N | twenty newtons",
