@@ -106,7 +106,9 @@ final class OtherReading {
         }
         List<Integer> figures =
                 IntStream.range(first, last).filter(this::mayBe).boxed().toList();
-        if (figures.size() == 1 && last - first - 1 <= MOST_MISHEARD) {
+        boolean known = figures.size() == 1
+                && !words.get(figures.get(0)).word().spoken().isEmpty();
+        if (known && last - first - 1 <= MOST_MISHEARD) {
             compare(figures.get(0), MISHEARD * (figures.get(0) - first), MISHEARD * (last - 1 - figures.get(0)), left);
         }
     }
@@ -121,7 +123,7 @@ final class OtherReading {
         List<List<String>> forms = words.get(figure).word().spoken();
         int least = Integer.MAX_VALUE;
         for (int begin = 0; begin <= Math.min(before, said.size()); begin++) {
-            for (int end = said.size(); end >= Math.max(begin, said.size() - after); end--) {
+            for (int end = said.size(); end >= Math.max(begin + 1, said.size() - after); end--) {
                 List<RecognizedWord> part = said.subList(begin, end);
                 FigureDifference difference = FigureDifference.of(forms, texts(part));
                 if (difference.size() < least) {
