@@ -50,7 +50,7 @@ final class HomeHandOffTest {
     }
 
     @Test
-    void theFilesForTheEditorAreWrittenAndOffered() throws IOException {
+    void theFilesForTheEditorAreWrittenAndOffered() throws IOException, InterruptedException {
         room("handoff");
         assertThat(browser.text("#w-session")).containsPattern("1 · One wheel, .+, \\d+ of \\d+ lines");
         browser.lookAtEverySize("home-handoff-form");
@@ -61,8 +61,7 @@ final class HomeHandOffTest {
         assertThat(browser.awaited("fetch('" + file + "').then((answer) => answer.status)"))
                 .isEqualTo(200L);
         browser.click("#work-jobs .choices button");
-        browser.until("document.querySelector('#link').textContent === ''");
-        assertThat(equipment.shown()).containsExactly(session().resolve("handoff"));
+        assertThat(equipment.nextShown()).isEqualTo(session().resolve("handoff"));
 
         done();
         assertThat(browser.text("#work-jobs")).contains("is there already, and nothing was written");

@@ -4,9 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -30,13 +34,15 @@ import org.bookholder.view.settings.WindowWish;
 
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
 public final class FakeEquipment implements Equipment {
+    private static final long PATIENCE_SECONDS = 60;
+
     private final Deque<AudioSource> microphones = new ConcurrentLinkedDeque<>();
     private final List<AudioSource> pluggedIn = new CopyOnWriteArrayList<>();
     private Optional<AudioSource> checked = Optional.empty();
     private Optional<String> deadMicrophone = Optional.empty();
     private Ears ears = new FakeEars(List.of());
     private boolean realEars;
-    private final List<Path> shown = new CopyOnWriteArrayList<>();
+    private final BlockingQueue<Path> shown = new LinkedBlockingQueue<>();
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
     private final List<String> lessonsShown = new ArrayList<>();
     private boolean staysToTheEnd;
@@ -178,7 +184,12 @@ public final class FakeEquipment implements Equipment {
         chooser = Optional.of(somebody);
     }
 
-    /** The folders that were shown. */
+    /** The next folder that is shown, which is waited for. */
+    public Path nextShown() throws InterruptedException {
+        return Objects.requireNonNull(shown.poll(PATIENCE_SECONDS, TimeUnit.SECONDS), "no folder was shown");
+    }
+
+    /** The folders that were shown and not yet asked for. */
     public List<Path> shown() {
         return List.copyOf(shown);
     }
