@@ -87,8 +87,14 @@ public final class SoundChecks implements Stage {
     public synchronized void begin(Optional<String> chosen, Runnable free) {
         if (!status().goesOn()) {
             stopping.set(false);
+            Status last = status();
             status.set(Status.at(Step.OPENING, chosen.orElse(""), 0));
-            free.run();
+            try {
+                free.run();
+            } catch (RuntimeException e) {
+                status.set(last);
+                throw e;
+            }
             requests.add(new SoundCheckRequest(ROOM_SECONDS, VOICE_SECONDS, chosen, chosen, Optional.empty()));
         }
     }

@@ -43,12 +43,6 @@ public final class AttemptJudge {
 
     private static final double SAME_SOUND = 0.4;
 
-    /** How sure the open ear must be of a word to be believed against the script ear. */
-    static final double FIRM = 0.9;
-
-    /** How different two words of one kind must sound for that; "thirteen" and "thirty" don't. */
-    private static final double NEARLY_THE_SAME = 0.3;
-
     /** How certain a report on a word must be where the reader is understood badly. */
     private static final double SURE = 0.8;
 
@@ -190,8 +184,8 @@ public final class AttemptJudge {
     private static boolean isFirmlyAnother(List<PreparedWord> words, OpenAlignment alignment, int word) {
         String said = alignment.said(word);
         return OtherMeaning.heardFor(words.get(word).word().spoken(), said)
-                && sound(words.get(word), said) > NEARLY_THE_SAME
-                && alignment.counterpart(word).stream().allMatch(heard -> heard.confidence() >= FIRM)
+                && sound(words.get(word), said) > OtherMeaning.NEARLY_THE_SAME
+                && alignment.counterpart(word).stream().allMatch(heard -> heard.confidence() >= OtherMeaning.FIRM)
                 && (word == 0 || alignment.exact(word - 1))
                 && (word + 1 == words.size() || alignment.exact(word + 1));
     }

@@ -1,8 +1,12 @@
 package org.bookholder.follow.judge;
 
+import java.time.Month;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bookholder.script.normalize.FreeReading;
 import org.bookholder.script.pronounce.SoundAlike;
@@ -34,22 +38,9 @@ final class FigureDifference {
     /** "A m" and "p m" are heard in two words. */
     private static final Set<String> HALVES_OF_A_DAY = Set.of("a", "p");
 
-    private static final Set<String> MONTHS = Set.of(
-            "january",
-            "february",
-            "march",
-            "april",
-            "may",
-            "june",
-            "july",
-            "august",
-            "september",
-            "october",
-            "november",
-            "december");
-
-    /** "Thirteen" and "thirty" sound nearly the same, as distances of {@link SoundAlike} go. */
-    private static final double NEARLY_THE_SAME = 0.3;
+    private static final Set<String> MONTHS = Arrays.stream(Month.values())
+            .map(month -> month.name().toLowerCase(Locale.ROOT))
+            .collect(Collectors.toUnmodifiableSet());
 
     /** For each of the nearest ways, by what it differs. */
     private final List<List<Difference>> nearest;
@@ -66,8 +57,9 @@ final class FigureDifference {
      */
     static FigureDifference of(List<List<String>> forms, List<String> said) {
         List<List<Difference>> nearest = new ArrayList<>();
+        List<String> plainlySaid = plain(said);
         for (List<String> form : forms) {
-            List<Difference> differences = differences(plain(form), plain(said));
+            List<Difference> differences = differences(plain(form), plainlySaid);
             if (!nearest.isEmpty() && differences.size() < nearest.get(0).size()) {
                 nearest.clear();
             }
@@ -128,7 +120,9 @@ final class FigureDifference {
 
         /** Whether one word stands for another that sounds different. */
         boolean isClear() {
-            return !written.isEmpty() && !said.isEmpty() && SoundAlike.distance(written, said) > NEARLY_THE_SAME;
+            return !written.isEmpty()
+                    && !said.isEmpty()
+                    && SoundAlike.distance(written, said) > OtherMeaning.NEARLY_THE_SAME;
         }
 
         /** Whether a value is another one by it. */

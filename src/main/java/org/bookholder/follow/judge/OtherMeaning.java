@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.bookholder.script.pronounce.SoundAlike;
 
 /**
  * Words of one kind that mean something else, however alike they sound: thirty and fifty, green and brown, increase and
@@ -15,6 +16,12 @@ import java.util.Objects;
  * "up" and "may".
  */
 final class OtherMeaning {
+    /** How sure the open ear must be of a word to be believed against the script ear. */
+    static final double FIRM = 0.9;
+
+    /** How different, by {@link SoundAlike}, two words of one kind must sound for that; "thirteen" and "thirty" don't. */
+    static final double NEARLY_THE_SAME = 0.3;
+
     /** One kind in each row. */
     private static final String KINDS = """
             zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen \

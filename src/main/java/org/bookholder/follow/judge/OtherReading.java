@@ -128,7 +128,7 @@ final class OtherReading {
                 FigureDifference difference = FigureDifference.of(forms, texts(part));
                 if (difference.size() < least) {
                     least = difference.size();
-                    boolean sure = part.stream().allMatch(word -> word.confidence() >= AttemptJudge.FIRM);
+                    boolean sure = part.stream().allMatch(word -> word.confidence() >= OtherMeaning.FIRM);
                     others.set(figure, difference.changesValue());
                     firm.set(figure, sure && difference.clearlyChangesValue());
                 }

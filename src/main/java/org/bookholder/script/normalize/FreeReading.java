@@ -26,6 +26,11 @@ public final class FreeReading {
             '£', new Money(Set.of("pound", "pounds", "quid"), Set.of("pence", "penny", "p")),
             '€', new Money(Set.of("euro", "euros"), Set.of("cent", "cents")));
 
+    /** The names of each coin and note. */
+    private static final List<Set<String>> COINS = MONEY.values().stream()
+            .flatMap(money -> Stream.of(money.whole(), money.hundredth()))
+            .toList();
+
     private record Money(Set<String> whole, Set<String> hundredth) {}
 
     private static final int LONGEST_ABBREVIATION = 5;
@@ -116,17 +121,12 @@ public final class FreeReading {
 
     /** Whether two words are names of the same unit or money, whatever their number and spelling. */
     public static boolean areTheSameUnit(String one, String other) {
-        boolean money = MONEY.values().stream()
-                .flatMap(sort -> Stream.of(sort.whole(), sort.hundredth()))
-                .anyMatch(names -> names.contains(one) && names.contains(other));
+        boolean money = COINS.stream().anyMatch(names -> names.contains(one) && names.contains(other));
         return money || (isMeasure(one) && isMeasure(other) && singular(one).equals(singular(other)));
     }
 
     private static boolean isMeasure(String word) {
-        return Units.isName(word)
-                || MONEY.values().stream()
-                        .anyMatch(sort ->
-                                sort.whole().contains(word) || sort.hundredth().contains(word));
+        return Units.isName(word) || COINS.stream().anyMatch(names -> names.contains(word));
     }
 
     private static String singular(String unit) {

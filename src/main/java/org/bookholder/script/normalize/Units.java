@@ -326,20 +326,25 @@ final class Units {
         if (m.group(first + 6) == null) {
             return forms;
         }
-        SpokenForms one = power(m.group(first + 6), m.group(first + 7), null, true);
+        SpokenForms below = power(m.group(first + 6), m.group(first + 7), null, true);
         String plain = String.join(" ", said(m.group(first + 6), true).first());
-        SpokenForms named =
-                one.first(1).or(british(String.join(" ", one.first()))).or(behind(plain, m.group(first + 7)));
-        SpokenForms rate = SpokenForms.of("per", article(plain));
-        Optional<SpokenForms> last = Optional.ofNullable(m.group(first + 8))
+        SpokenForms last = Optional.ofNullable(m.group(first + 8))
                 .map(symbol -> said(symbol, true).first(2))
-                .or(() -> Optional.ofNullable(m.group(first + 9)).map(SpokenForms::of));
+                .or(() -> Optional.ofNullable(m.group(first + 9)).map(SpokenForms::of))
+                .orElse(SpokenForms.NONE);
         if (last.isEmpty()) {
-            return forms.first(3).then(rate).then(named);
+            below = below.first(1).or(british(String.join(" ", below.first()))).or(behind(plain, m.group(first + 7)));
+            return forms.first(3).then(per(plain)).then(below);
         }
-        SpokenForms each =
-                SpokenForms.of("per", article(String.join(" ", last.get().first())));
-        return forms.first(3).then(rate.first(1)).then(one.first(2)).then(each).then(last.get());
+        return forms.first(3)
+                .then("per")
+                .then(below.first(2))
+                .then(per(String.join(" ", last.first())))
+                .then(last);
+    }
+
+    private static SpokenForms per(String unit) {
+        return SpokenForms.of("per", article(unit));
     }
 
     /** "centimeter cubed", "second per second"; none without a power. */
