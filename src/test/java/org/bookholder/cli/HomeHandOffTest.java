@@ -62,6 +62,8 @@ final class HomeHandOffTest {
                 .isEqualTo(200L);
         browser.click("#work-jobs .choices button");
         assertThat(equipment.nextShown()).isEqualTo(session().resolve("handoff"));
+        assertThat(equipment.shown()).isEmpty();
+        browser.until("document.querySelector('#link').textContent === ''");
 
         done();
         assertThat(browser.text("#work-jobs")).contains("is there already, and nothing was written");
