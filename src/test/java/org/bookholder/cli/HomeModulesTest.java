@@ -88,7 +88,7 @@ final class HomeModulesTest {
         String whole = Files.readString(yaml);
         Files.writeString(yaml, whole + "lessons: [\n");
         browser.choose("[id='module-of-b.md']", "1");
-        browser.until("document.querySelector('#move-w')?.textContent.includes('course.yaml')");
+        browser.until("document.querySelector('[id=\"move-b.md-w\"]').textContent.includes('course.yaml')");
         assertThat(browser.value("document.querySelector('[id=\"module-of-b.md\"]').value"))
                 .isEqualTo("0");
         assertThat(Files.readString(yaml)).isEqualTo(whole + "lessons: [\n");

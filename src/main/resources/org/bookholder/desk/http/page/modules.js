@@ -15,7 +15,6 @@ export function modules(plan, told) {
     el('p', { class: 'small' }, plan.modules.length ? 'The course goes through its modules from top to bottom.'
       : 'A long course is easier to follow in modules. All lessons stand in one list so far.'),
     ...groups.map((module) => group(module, plan, groups, told)),
-    el('p', { id: 'move-w', class: 'wrong', role: 'alert' }),
     el('form', { class: 'choices', novalidate: true, onsubmit: (event) => add(event, told) },
       el('label', { for: 'new-module', class: 'label' }, 'A new module'),
       el('input', { id: 'new-module', autocomplete: 'off', 'aria-describedby': 'new-module-w' }),
@@ -63,9 +62,10 @@ function row(lesson, i, all, groups, told) {
   const move = async (to, place, focus) => {
     const trouble = await told({ do: 'module_move', script, module: to, place });
     if (trouble) select.value = module;
-    byId('move-w').textContent = trouble;
+    wrong.textContent = trouble;
     byId(`${focus}-${script}`)?.focus();
   };
+  const wrong = el('span', { id: `move-${script}-w`, class: 'wrong', role: 'alert' });
   const select = el('select', { id: `module-of-${script}`, 'aria-label': `Module of ${title}`,
     onchange: ({ target }) => move(Number(target.value), 9999, 'module-of') },
   ...groups.map((one) => new Option(one.number ? `${one.number} · ${one.title}` : 'in no module', one.number)));
@@ -73,5 +73,5 @@ function row(lesson, i, all, groups, told) {
   const step = (by, sign, word) => el('button', { type: 'button', class: 'quiet', id: `${word}-${script}`, 'aria-label': `Move ${title} ${word}`,
     disabled: i + by < 0 || i + by >= all, onclick: () => move(module, i + by, word) }, sign);
   return el('li', {}, el('span', { class: 'name' }, title), groups.length > 1 ? select : '',
-    el('span', { class: 'steps-of' }, step(-1, '↑', 'up'), step(1, '↓', 'down')));
+    el('span', { class: 'steps-of' }, step(-1, '↑', 'up'), step(1, '↓', 'down')), wrong);
 }
